@@ -137,6 +137,19 @@ final class PlainPhysicsTest {
     }
 
     @Test
+    void noCallThatTheBrowserLacks() {
+        noneMayCall("missing in the browser", String.class, "lines");
+        DescribedPredicate<JavaCall<?>> parallel = describe(
+                "go parallel", call -> Set.of("parallel", "parallelStream").contains(call.getName()));
+        noClasses()
+                .that()
+                .resideInAnyPackage(DRIVE, FINDINGS)
+                .should()
+                .callCodeUnitWhere(parallel)
+                .check(HOUSE);
+    }
+
+    @Test
     void noStaticThatChanges() {
         fields().that()
                 .areDeclaredInClassesThat()
