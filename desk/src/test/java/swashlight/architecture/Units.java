@@ -71,11 +71,15 @@ final class Units {
             "nat",
             "1/h");
 
+    /** For a number whose unit goes with it, such as the value of any parameter in that parameter's own unit. */
+    static final List<String> OWN = List.of("own unit", "SI unit of");
+
     private Units() {}
 
-    /** Whether one of the words of the text is a known unit. */
+    /** Whether one of the words of the text is a known unit, or it says that the number's unit goes with it. */
     static boolean saidIn(String text) {
-        return Arrays.stream(text.split("\\s+")).anyMatch(Units::isUnit);
+        return OWN.stream().anyMatch(text::contains)
+                || Arrays.stream(text.split("\\s+")).anyMatch(Units::isUnit);
     }
 
     /** "(m³/(s·Pa))," opens with one bracket too many and ends with one: its edges are taken off one by one. */

@@ -23,6 +23,7 @@ final class UnitsTest {
               its own Javadoc with the unit          /** Leakage Q; m³/s. */  or  @return Q, m³/s
               a row in the type's table of symbols   c   radial clearance   m   2e-6 … 60e-6    (the row has the words of the name)
               a line in the type's Javadoc           @param clearance radial clearance, m
+              where the unit varies                  "… in its own unit", "… SI unit of its dimension"
             Units known (desk/src/test/java/swashlight/architecture/Units.java; 1 is a unit):
             """;
 
@@ -63,6 +64,12 @@ final class UnitsTest {
         assertThat(
                         silentOnes(
                                 "public class Law { /** Leak per pressure (m³/(s·Pa)). */ public double flow() { return 0; } }"))
+                .isEmpty();
+    }
+
+    @Test
+    void aNumberMayStandInItsOwnUnit() throws IOException {
+        assertThat(silentOnes("/** Any.\n * @param value in its own unit */ public record Any(double value) {}"))
                 .isEmpty();
     }
 
