@@ -107,13 +107,13 @@ def slot(i):
 def pump(i):
     ideal, torque = i["V"] * i["n"] / (2 * pi), i["V"] * i["dp"] / (2 * pi)
     return {"volumetric": i["Q"] / ideal, "hydromechanical": torque / i["T"], "overall": i["Q"] * i["dp"] / (i["T"] * i["n"]),
-            "power_out": i["Q"] * i["dp"], "power_in": i["T"] * i["n"]}
+            "power-out": i["Q"] * i["dp"], "power-in": i["T"] * i["n"]}
 
 
 def motor(i):
     ideal, torque = i["V"] * i["n"] / (2 * pi), i["V"] * i["dp"] / (2 * pi)
     return {"volumetric": ideal / i["Q"], "hydromechanical": i["T"] / torque, "overall": i["T"] * i["n"] / (i["Q"] * i["dp"]),
-            "power_out": i["T"] * i["n"]}
+            "power-out": i["T"] * i["n"]}
 
 
 def transmission(i):
@@ -301,8 +301,8 @@ LAW = {
     "haul-road": lambda i: 0.02 + 0.015 * i["penetration"] / 0.0254 + i["grade"],
     "tyre-free-radius": lambda i: i["rim"] / 2 + i["width"] * i["aspect"], "tyre-loaded-radius": lambda i: 0.96 * (i["rim"] / 2 + i["width"] * i["aspect"]),
     "tyre-circumference": lambda i: 2 * pi * 0.96 * (i["rim"] / 2 + i["width"] * i["aspect"]), "revs-per-mile": lambda i: 1609.344 / i["circumference"],
-    "belt-speed": lambda i: i["n"] * i["d1"] / i["d2"] * (1 - i["slip"]), "droop-of-no-load": lambda i: (i["n0"] - i["n1"]) / i["n0"],
-    "droop-of-full-load": lambda i: (i["n0"] - i["n1"]) / i["n1"],
+    "belt-slip": lambda i: i["n"] * i["d1"] / i["d2"] * (1 - i["slip"]), "governor-droop-of-no-load": lambda i: (i["n0"] - i["n1"]) / i["n0"],
+    "governor-droop-of-full-load": lambda i: (i["n0"] - i["n1"]) / i["n1"],
     "throttle-rise": lambda i: i["dp"] / (i["rho"] * i["c"]), "throttle-outlet": lambda i: i["T"] + i["dp"] / (i["rho"] * i["c"]),
     "air-film": lambda i: i["C"] * (i["dT"] / i["L"]) ** 0.25,
     "radiation-film": lambda i: i["emissivity"] * 5.670374419e-8 * (i["Ts"] ** 4 - i["Ta"] ** 4) / (i["Ts"] - i["Ta"]),
@@ -315,7 +315,7 @@ LAW = {
     "normal-normal": None, "information-gain": lambda i: 0.5 * log(1 + (i["x"] * i["prior_sd"] / i["sd"]) ** 2),
 }
 GROUPS = {"transmission": transmission, "circuit-with-pipe": with_pipe, "loss-model": losses, "sizing": sizing, "wilson-best": wilson_best,
-          "wilson": wilson, "climb": climb, "soil": soil, "brixius": soil, "system-heat": system_heat, "lump": lump, "vertical-plate": plate,
+          "wilson": wilson, "worked-climb": climb, "soil": soil, "brixius": soil, "system-heat": system_heat, "lump": lump, "vertical-plate": plate,
           "pump": pump, "motor": motor}
 
 

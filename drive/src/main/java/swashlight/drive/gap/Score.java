@@ -1,20 +1,21 @@
 package swashlight.drive.gap;
 
 /**
- * Leakage along a score scratched across a land: a shallow laminar groove.
+ * Leakage along a score scratched across a land: a laminar groove under a flat lid.
  *
  * <pre>
- *   Q = b s³ Δp / (12 µ l)      rectangular
- *   Q = b s³ Δp / (48 µ l)      triangular
+ *   Q = φ b s³ Δp / (12 µ l)      rectangular
+ *   Q = φ b s³ Δp / (48 µ l)      triangular
  *
  *   b   width    m   0 … 0.02
- *   s   depth    m   0 … 1e-3, far below b
+ *   s   depth    m   0 … 1e-3
  *   l   length   m   &gt; 0
+ *   φ   share of the thin law, {@link ScoreShape}; 1 for s ≪ b
  *   Q, Δp, µ as in {@link AnnularGap}
  * </pre>
  *
- * Holds for s/b below about 0.1. Source: lubrication limit, White, Viscous Fluid Flow (from
- * memory). Check: {@code gap-score-*}.
+ * Holds for laminar flow at any ratio of depth to width. Source: lubrication limit, White, Viscous Fluid Flow (from memory). Check:
+ * {@code gap-score-rectangular}, {@code gap-score-triangular}, {@code gap-slot-factor}, {@code gap-triangle-factor}.
  */
 public record Score(double width, double depth, double length, boolean triangular) {
     /** @throws IllegalArgumentException when a size is negative */
@@ -27,7 +28,16 @@ public record Score(double width, double depth, double length, boolean triangula
 
     /** Conductance G in Q = G/µ · Δp; m³. */
     public double conductance() {
-        double divisor = triangular ? 48 : 12;
-        return width * depth * depth * depth / (divisor * length);
+        return width > 0 ? thinConductance() * shape().share(depth / width) : 0;
+    }
+
+    /** Conductance by the thin law alone, φ = 1; m³. */
+    public double thinConductance() {
+        return width * depth * depth * depth / (shape().divisor() * length);
+    }
+
+    /** The section. */
+    public ScoreShape shape() {
+        return triangular ? ScoreShape.TRIANGULAR : ScoreShape.RECTANGULAR;
     }
 }

@@ -91,7 +91,7 @@ public record Oil(
      * Density at atmospheric pressure without its free air: ρ = ρ₁₅ / (1 + β (T − 288.15 K)).
      *
      * @param temperature T, K
-     * @return ρ, kg/m³. Source: linear expansion, check {@code oil-density-linear-60}
+     * @return ρ, kg/m³. Source: linear expansion, check {@code oil-density-linear}
      */
     public double density(double temperature) {
         return density15 / (1 + thermalExpansion * (temperature - CELSIUS_ZERO - 15));

@@ -22,7 +22,7 @@ package swashlight.drive.oil;
  *
  * <p>Source: Merritt, Hydraulic Control Systems, 1967, ch. 1 (from memory); Barus law, Vacca and Franzoni 2021 §2.6.2.
  * The classical formula for K counts the air share without the liquid's own shrinkage; the difference stays below 0.05 %.
- * ψ is the exact integral of dp/μ for a gap of constant height. Check: {@code oil-mixture-*}, {@code oil-barus-*}.
+ * ψ is the exact integral of dp/μ for a gap of constant height. Check: {@code oil-mixture}, {@code oil-barus}.
  */
 public final class OilAt {
     /** Pressure at which dry oil parts: about the vapour and released-air pressure, Pa (common practice, no source). */

@@ -11,7 +11,7 @@ package swashlight.drive.oil;
  * </pre>
  *
  * Holds for mineral and most synthetic oils above the cloud point; ν below 2 mm²/s needs the standard's correction terms,
- * which are not used. Source: ASTM D341 (form seen in print, with 273.15). Check: {@code oil-walther-80}.
+ * which are not used. Source: ASTM D341 (form seen in print, with 273.15). Check: {@code oil-walther}.
  *
  * @param intercept A, unit 1
  * @param slope B, unit 1
