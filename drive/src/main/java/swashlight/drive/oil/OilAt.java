@@ -103,6 +103,27 @@ public final class OilAt {
         return (liquid + air) / squeeze;
     }
 
+    /**
+     * All that a flow balance needs at one pressure, without allocation.
+     *
+     * @param pressure p, absolute, Pa
+     * @param into receives density ÷ ρ₀ (1), its slope (1/Pa), gap pressure ψ (Pa) and its slope (1)
+     * @param first index of the first of the four
+     */
+    public void evaluate(double pressure, double[] into, int first) {
+        double liquid = (1 - oil.freeAir()) * liquidVolume(pressure);
+        double air = oil.freeAir() * airVolume(pressure);
+        double volume = liquid + air;
+        double squeeze =
+                liquid / (liquidBulkModulus + oil.bulkModulusSlope() * pressure) + air / (oil.airExponent() * pressure);
+        double thinning = Math.exp(-oil.pressureViscosity() * (pressure - Oil.ATMOSPHERE));
+        into[first] = 1 / volume;
+        into[first + 1] = squeeze / (volume * volume);
+        into[first + 2] =
+                oil.pressureViscosity() < 1e-12 ? pressure - Oil.ATMOSPHERE : (1 - thinning) / oil.pressureViscosity();
+        into[first + 3] = thinning;
+    }
+
     /** Flow work w(p) = ∫ v dp from p₀ to absolute pressure p (Pa), J/m³ of oil measured at p₀. */
     public double flowWork(double pressure) {
         double m = oil.bulkModulusSlope();
