@@ -117,7 +117,7 @@ public enum LoopParameter implements Parameter {
             "flow of an open relief valve per pressure above its setting")),
     CRACK_A(fixed("loop.crackA", Dimension.AREA, 0, 2e-5, 0, 0.0, "area of a crack or pores from side A to the case")),
     CRACK_B(fixed("loop.crackB", Dimension.AREA, 0, 2e-5, 0, 0.0, "area of a crack or pores from side B to the case")),
-    CRACK_A_B(fixed("loop.crackAB", Dimension.AREA, 0, 2e-5, 0, 0.0, "area of a crack between sides A and B")),
+    CRACK_AB(fixed("loop.crackAB", Dimension.AREA, 0, 2e-5, 0, 0.0, "area of a crack between sides A and B")),
     BYPASS_AREA(sized(
             "loop.bypassArea",
             Dimension.AREA,

@@ -62,7 +62,7 @@ public enum UnitProperty {
             0.0,
             "number of pistons that do not stroke (broken spring, seized)")),
     FACE_GAP(fixed(
-            "unit.faceGap", Dimension.LENGTH, 1e-6, 2e-4, 12e-6, 0.2, "mean oil film between block and port face")),
+            "unit.faceGap", Dimension.LENGTH, 1e-6, 2e-4, 15e-6, 0.2, "mean oil film between block and port face")),
     KIDNEY_SPAN(fixed("unit.kidneySpan", Dimension.ANGLE, 0.5, 3, 2.4, 0.0, "angle that one kidney spans")),
     LAND_INNER(sized("unit.landInner", Dimension.LENGTH, 2e-3, 0.15, 0.0, "inner radius of the inner sealing land")),
     KIDNEY_INNER(sized("unit.kidneyInner", Dimension.LENGTH, 2e-3, 0.15, 0.0, "inner radius of the kidneys")),

@@ -1,0 +1,187 @@
+package swashlight.drive.steady;
+
+import static swashlight.drive.steady.Balance.A;
+import static swashlight.drive.steady.Balance.B;
+import static swashlight.drive.steady.Balance.G;
+import static swashlight.drive.steady.Balance.INPUT;
+import static swashlight.drive.steady.Balance.MOTOR;
+import static swashlight.drive.steady.Balance.SIZE;
+
+/**
+ * Solves the balances: Newton with exact slopes and a shortening step; where that fails, a walk in pseudo-time (each unknown moves the
+ * way its balance pushes it, in growing implicit steps), which follows what a real drive would do.
+ *
+ * <p>Source: Kelley and Keyes, Convergence analysis of pseudo-transient continuation, SIAM J. Numer. Anal. 35 (1998) 508 (from
+ * memory). Mutable workspace, no allocation.
+ */
+final class SteadyKernel {
+    /** Largest residual over the sum of magnitudes in its balance that counts as solved, 1. */
+    static final double TOLERANCE = 1e-12;
+
+    private static final double FLOW_FLOOR = 1e-19; // m³/s: far below any reading
+    private static final double TORQUE_FLOOR = 1e-13; // N·m
+    private static final int NEWTON_STEPS = 40;
+    private static final int HALVINGS = 12;
+    private static final int WALK_STEPS = 400;
+    private static final double WORSE = 4; // growth of the merit at which a step of the walk is taken back, 1
+
+    final Balance balance = new Balance();
+    private final double[] step = new double[SIZE];
+    private final double[] matrix = new double[SIZE * SIZE];
+    private final double[] scale = new double[SIZE];
+    int iterations;
+    double worst;
+
+    /** Solves from the present unknowns; false when neither way converges. */
+    boolean solve() {
+        if (newton()) {
+            return true;
+        }
+        rest();
+        walk();
+        return newton();
+    }
+
+    private boolean newton() {
+        balance.evaluate();
+        scales();
+        double merit = merit();
+        for (int count = 0; count < NEWTON_STEPS; count++) {
+            if (solved()) {
+                return true;
+            }
+            iterations++;
+            System.arraycopy(balance.slope, 0, matrix, 0, matrix.length);
+            for (int i = 0; i < SIZE; i++) {
+                step[i] = -balance.residual[i];
+            }
+            if (!SmallSystem.solve(matrix, step)) {
+                return false;
+            }
+            double next = shortened(merit);
+            if (!(next < merit)) {
+                return solved() || worst < 1e3 * TOLERANCE;
+            }
+            merit = next;
+        }
+        return solved();
+    }
+
+    /** Takes the longest of step, step/2, step/4 … that lowers the merit; returns the merit reached. */
+    private double shortened(double merit) {
+        System.arraycopy(balance.unknown, 0, scratch, 0, SIZE);
+        double share = 1;
+        double reached = merit;
+        for (int halving = 0; halving < HALVINGS; halving++) {
+            move(share);
+            balance.evaluate();
+            reached = merit();
+            if (reached < merit * (1 - 1e-4 * share) || (reached <= merit && solved())) {
+                return reached;
+            }
+            share /= 2;
+        }
+        return reached;
+    }
+
+    private final double[] scratch = new double[SIZE];
+
+    private void move(double share) {
+        for (int i = 0; i < SIZE; i++) {
+            double moved = scratch[i] + share * step[i];
+            balance.unknown[i] = held(i, moved);
+        }
+    }
+
+    /** An unknown kept where its law holds: sides not emptier than empty, the belt not slipping by more than its whole speed. */
+    private double held(int index, double moved) {
+        if (index <= G) {
+            return Math.max(balance.emptiest(), moved);
+        }
+        double most = index == INPUT && balance.engineDrives ? balance.engine.mostLoad() : Double.MAX_VALUE;
+        return Math.max(-most, Math.min(most, moved));
+    }
+
+    /** Everything still and at case pressure: where the walk begins. */
+    private void rest() {
+        for (int side = A; side <= G; side++) {
+            balance.unknown[side] = balance.casePressure;
+        }
+        balance.unknown[MOTOR] = balance.motorFree ? balance.direction : 0; // rad/s
+        balance.unknown[INPUT] = 0;
+    }
+
+    /** Implicit steps in pseudo-time, growing as the balances come to rest. */
+    private void walk() {
+        balance.evaluate();
+        scales();
+        double merit = merit();
+        double pace = 1e-3;
+        for (int count = 0; count < WALK_STEPS; count++) {
+            iterations++;
+            for (int row = 0; row < SIZE; row++) {
+                double sign = row == INPUT ? -1 : 1;
+                for (int column = 0; column < SIZE; column++) {
+                    matrix[row * SIZE + column] = -sign * balance.slope[row * SIZE + column];
+                }
+                matrix[row * SIZE + row] += inertia(row) / pace;
+                step[row] = sign * balance.residual[row];
+            }
+            if (!SmallSystem.solve(matrix, step)) {
+                return;
+            }
+            System.arraycopy(balance.unknown, 0, scratch, 0, SIZE);
+            move(1);
+            balance.evaluate();
+            double next = merit();
+            if (!(next < WORSE * merit)) {
+                System.arraycopy(scratch, 0, balance.unknown, 0, SIZE);
+                balance.evaluate();
+                pace /= 8;
+                continue;
+            }
+            if (next < 1e-10) {
+                return;
+            }
+            pace *= Math.max(0.5, Math.min(3, Math.sqrt(merit / next) * 1.5));
+            pace = Math.min(1e9, pace);
+            merit = next;
+        }
+    }
+
+    /** Pseudo-inertia of an unknown, so that the walk's time is about a loop's own: balance unit · s per unit of the unknown. */
+    private double inertia(int row) {
+        return switch (row) {
+            case A, B, G -> 2e-14; // 20 cm³ of oil at 1 GPa, m³/Pa
+            case MOTOR -> balance.motorFree ? 0.01 : 0; // kg·m²
+            default -> balance.engineDrives ? 0.05 : 0; // the belt load takes up its torque, s
+        };
+    }
+
+    private void scales() {
+        double carried = Math.abs(balance.pump.displacement * balance.pumpSpeed) / (2 * Math.PI);
+        for (int i = A; i <= G; i++) {
+            scale[i] = Math.max(1e-7, carried);
+        }
+        scale[MOTOR] = Math.max(0.1, Math.abs(balance.load.motorTorque));
+        scale[INPUT] = Math.max(0.1, Math.abs(balance.pump.torquePerPressure) * 3e6);
+    }
+
+    private double merit() {
+        double sum = 0;
+        for (int i = 0; i < SIZE; i++) {
+            double part = balance.residual[i] / scale[i];
+            sum += part * part;
+        }
+        return sum;
+    }
+
+    private boolean solved() {
+        worst = 0;
+        for (int i = 0; i < SIZE; i++) {
+            double floor = i <= G ? FLOW_FLOOR : TORQUE_FLOOR;
+            worst = Math.max(worst, Math.abs(balance.residual[i]) / (balance.size[i] + floor / TOLERANCE));
+        }
+        return worst <= TOLERANCE;
+    }
+}

@@ -1,0 +1,248 @@
+package swashlight.drive.steady;
+
+import swashlight.drive.description.InputParameter;
+import swashlight.drive.description.LoopParameter;
+import swashlight.drive.description.MakeUpParameter;
+import swashlight.drive.description.OilParameter;
+import swashlight.drive.oil.Oil;
+import swashlight.drive.oil.OilAt;
+
+/**
+ * Finds which situation a duty leads to and solves it: moving forward or backward, standing by friction, held, pushed; engine running,
+ * stalled, off. Dry friction is decided, not smoothed: a direction is assumed, solved, and kept only if the motor then turns that way;
+ * else the drive is solved at rest, and stays there if friction and brake can hold it.
+ *
+ * <p>Reusable workspace for hot loops (not for several threads): {@link #load} a vector of values, {@link #solve} duties, read the
+ * fields through {@link SteadyPoint}. The plain face is {@link SteadyDrive}.
+ */
+public final class SteadySolver {
+    /** Share of free air per uncovered share of the filter: what a half-dry filter draws, 1 (own estimate, no source). */
+    private static final double AIR_PER_UNCOVERED = 0.3;
+
+    private static final double MOST_AIR = 0.3; // range of the oil law, 1
+    private static final int REMEMBERED = 16; // oils kept by temperature
+
+    final SteadyKernel kernel = new SteadyKernel();
+    final Balance balance = kernel.balance;
+    private final OilAt[] oils = new OilAt[REMEMBERED];
+    private Oil oil;
+    boolean converged;
+    boolean standing;
+    boolean stalled;
+    boolean held;
+    boolean pushed;
+    boolean shaftStill;
+    Duty duty;
+    double swashAngle; // rad
+    double wheelSpeedGiven; // m/s, pushed only
+
+    /** Takes over a drive's values, in index order, SI (see {@code DriveDescription.vector()}); the array is read, not kept changed. */
+    public void load(double[] vector) {
+        balance.vector = vector;
+        balance.pump.load(vector);
+        balance.motor.load(vector);
+        balance.motor.swash(balance.motor.fixedSwashAngle());
+        oil = oil(vector);
+        java.util.Arrays.fill(oils, null);
+    }
+
+    /**
+     * Solves one duty from a cold start, so that the answer depends on nothing but drive and duty.
+     *
+     * @return true when every balance is met
+     */
+    public boolean solve(Duty wanted) {
+        duty = wanted;
+        kernel.iterations = 0;
+        standing = false;
+        stalled = false;
+        prepare(wanted);
+        converged = settle(wanted);
+        if (converged && balance.engineDrives && balance.engine.engineSpeed < balance.engine.stallSpeed) {
+            stalled = true;
+            balance.engineDrives = false;
+            balance.pumpSpeed = 0;
+            converged = settle(wanted);
+        }
+        return converged;
+    }
+
+    private void prepare(Duty wanted) {
+        double[] vector = balance.vector;
+        double pull = vector[LoopParameter.BYPASS_REACH.index()] * wanted.bypass();
+        balance.conditions(
+                oilAt(wanted.oilTemperature()),
+                wanted.ambientPressure(),
+                Math.max(pull, vector[LoopParameter.BYPASS_REST.index()]));
+        swashAngle = swashAngle(vector, wanted.stroke(), balance.pump.fixedSwashAngle());
+        balance.pump.swash(swashAngle);
+        balance.load.load(vector);
+        shaftStill = true;
+        balance.engineDrives = false;
+        balance.pumpSpeed = 0;
+        boolean keyed = vector[InputParameter.BELT_KEYED.index()] > 0.5;
+        InputState input = wanted.input();
+        if (input instanceof InputState.Running running) {
+            balance.engine.load(vector, running.throttle());
+            balance.engineDrives = keyed;
+            shaftStill = !keyed;
+        } else if (input instanceof InputState.Fixed fixed) {
+            balance.pumpSpeed = keyed ? fixed.shaftSpeed() : 0;
+            shaftStill = balance.pumpSpeed == 0;
+        }
+        held = wanted.wheels() instanceof WheelState.Held;
+        pushed = false;
+        if (wanted.wheels() instanceof WheelState.Ground ground) {
+            balance.load.ground(vector, wanted.brake(), ground.slope(), ground.pull());
+        } else if (wanted.wheels() instanceof WheelState.Pushed push) {
+            pushed = true;
+            wheelSpeedGiven = push.speed();
+            balance.load.ground(vector, wanted.brake(), push.slope(), 0);
+        } else {
+            balance.load.lifted(vector, wanted.brake());
+        }
+    }
+
+    private boolean settle(Duty wanted) {
+        if (held && balance.load.connected) {
+            return still();
+        }
+        if (pushed && balance.load.connected) {
+            return turning(wheelSpeedGiven / balance.load.radius * balance.load.ratio);
+        }
+        if (!wanted.fromRest()) {
+            int likely = likelyDirection();
+            if (likely != 0 && moving(likely)) {
+                return true;
+            }
+        }
+        if (!still()) {
+            return false;
+        }
+        double push = balance.motorOilTorque - balance.load.standingTorque();
+        if (Math.abs(push) <= holding(wanted.fromRest())) {
+            standing = true;
+            return true;
+        }
+        int direction = push > 0 ? 1 : -1;
+        if (moving(direction)) {
+            return true;
+        }
+        boolean rests = still();
+        standing = rests;
+        return rests && Math.abs(push) <= holding(true);
+    }
+
+    /** Torque at the motor shaft with which friction, drag and brake resist a first turn, N·m. */
+    private double holding(boolean fromRest) {
+        double sum = balance.pressure[Balance.A] + balance.pressure[Balance.B] - 2 * balance.casePressure;
+        double friction = balance.motor.frictionPerPressure * Math.max(0, sum);
+        return friction * (fromRest ? balance.motor.breakawayRatio : 1) + balance.load.holdingTorque();
+    }
+
+    /** The direction in which the pump, or else the slope, would turn the motor; 0 when neither says. */
+    private int likelyDirection() {
+        double shaft = balance.engineDrives ? balance.engine.noLoadShaftSpeed() : balance.pumpSpeed;
+        double carried = balance.pump.displacement * shaft;
+        if (balance.bypassOpening < 0.5 && Math.abs(carried) > 1e-3 * Math.abs(balance.motor.displacement)) {
+            return carried > 0 ? 1 : -1;
+        }
+        double grade = balance.load.connected ? balance.load.gradeForce : 0;
+        return grade > 0 ? -1 : grade < 0 ? 1 : 0;
+    }
+
+    private boolean moving(int direction) {
+        balance.direction = direction;
+        balance.motorFree = true;
+        balance.load.moving(direction);
+        guess(balance.load.motorTorque, direction);
+        return kernel.solve() && balance.motorSpeed * direction > 0;
+    }
+
+    private boolean still() {
+        return turning(0);
+    }
+
+    private boolean turning(double motorSpeed) {
+        balance.motorFree = false;
+        balance.motorSpeed = motorSpeed;
+        balance.direction = motorSpeed < 0 ? -1 : 1;
+        balance.load.moving(balance.direction);
+        guess(0, 0);
+        return kernel.solve();
+    }
+
+    /** First unknowns from the torque the motor must give (N·m), or from flows alone. */
+    private void guess(double motorTorque, int direction) {
+        double low = balance.casePressure - 5e3; // Pa: an ordinary suction
+        double shaft = balance.engineDrives ? 0.96 * balance.engine.noLoadShaftSpeed() : balance.pumpSpeed;
+        double perPressure = -balance.motor.torquePerPressure;
+        double difference = direction == 0
+                ? stillDifference(shaft)
+                : (motorTorque + direction * balance.motor.frictionPerPressure * Math.abs(motorTorque) / perPressure)
+                        / perPressure;
+        balance.unknown[Balance.A] = low + Math.max(0, difference);
+        balance.unknown[Balance.B] = low + Math.max(0, -difference);
+        balance.unknown[Balance.G] = balance.casePressure - 2e3;
+        double ideal = -shaft * balance.pump.displacement / balance.motor.displacement;
+        balance.unknown[Balance.MOTOR] = balance.motorFree
+                ? (ideal * direction > 0 ? 0.95 * ideal : direction * 1.0)
+                : 0;
+        double shaftTorque = balance.pump.torquePerPressure * difference
+                + balance.pump.drag * balance.viscosity * shaft
+                + balance.pump.churn * balance.oilDensity * shaft * Math.abs(shaft)
+                + balance.pump.frictionPerPressure * Math.abs(difference);
+        balance.unknown[Balance.INPUT] = balance.engineDrives ? balance.engine.loadFor(shaftTorque) : 0;
+    }
+
+    /** Pressure difference a pump raises against nothing but its leaks, held to an ordinary peak; Pa. */
+    private double stillDifference(double shaft) {
+        double flow = shaft * balance.pump.displacement / (2 * Math.PI)
+                + balance.motorSpeed * balance.motor.displacement / (2 * Math.PI);
+        double leak = (balance.pump.pistonConductance
+                        + balance.pump.faceConductance
+                        + balance.motor.pistonConductance
+                        + balance.motor.faceConductance)
+                / balance.viscosity;
+        double most = 8e6; // Pa
+        return Math.max(-most, Math.min(most, flow / leak));
+    }
+
+    private OilAt oilAt(double temperature) {
+        int slot = (int) ((Double.doubleToLongBits(temperature) * 0x9E3779B97F4A7C15L) >>> 60);
+        OilAt known = oils[slot];
+        if (known == null || known.temperature() != temperature) {
+            known = oil.at(temperature);
+            oils[slot] = known;
+        }
+        return known;
+    }
+
+    /** Swash angle for a stroke (−1 … 1), rad: share of travel, worn play taken off, neutral offset added. */
+    static double swashAngle(double[] vector, double stroke, double full) {
+        double reach = vector[
+                (stroke >= 0 ? InputParameter.CONTROL_FORWARD_SHARE : InputParameter.CONTROL_REVERSE_SHARE).index()];
+        double size = Math.max(0, Math.abs(stroke) * reach * full - vector[InputParameter.CONTROL_PLAY.index()]);
+        double angle = (stroke < 0 ? -size : size) + vector[InputParameter.CONTROL_NEUTRAL_OFFSET.index()];
+        return Math.max(-full, Math.min(full, angle));
+    }
+
+    private static Oil oil(double[] vector) {
+        double air = vector[OilParameter.FREE_AIR.index()]
+                + vector[MakeUpParameter.AIR_DRAWN.index()]
+                + AIR_PER_UNCOVERED * vector[MakeUpParameter.UNCOVERED_SHARE.index()];
+        return new Oil(
+                vector[OilParameter.VISCOSITY40.index()],
+                vector[OilParameter.VISCOSITY100.index()],
+                vector[OilParameter.VISCOSITY_FACTOR.index()],
+                vector[OilParameter.DENSITY15.index()],
+                vector[OilParameter.THERMAL_EXPANSION.index()],
+                vector[OilParameter.PRESSURE_VISCOSITY.index()],
+                vector[OilParameter.BULK_MODULUS40.index()],
+                vector[OilParameter.BULK_MODULUS_SLOPE.index()],
+                vector[OilParameter.BULK_MODULUS_FADE.index()],
+                Math.min(MOST_AIR, air),
+                vector[OilParameter.AIR_EXPONENT.index()],
+                vector[OilParameter.WATER.index()]);
+    }
+}
