@@ -28,8 +28,13 @@ public final class OilAt {
     /** Pressure at which dry oil parts: about the vapour and released-air pressure, Pa (common practice, no source). */
     public static final double DRY_CAVITY_PRESSURE = 1_000.0;
 
+    /** Gauge pressure above which viscosity is held, Pa: the exponential law overstates it there (common practice). */
+    public static final double BARUS_LIMIT = 50e6;
+
     /** Water share beyond which free water boils in the suction side, 1 (solubility scale; common practice). */
     private static final double WATER_SCALE = 1e-3;
+
+    private static final double LEAST_BARUS = 1e-12; // 1/Pa: below it viscosity does not depend on pressure
 
     private final Oil oil;
     private final double temperature;
@@ -76,7 +81,7 @@ public final class OilAt {
 
     /** Dynamic viscosity μ = μ₀ e^(α_B (p − p₀)) at absolute pressure p (Pa), Pa·s (Barus). */
     public double dynamicViscosity(double pressure) {
-        return dynamicViscosity * Math.exp(oil.pressureViscosity() * (pressure - Oil.ATMOSPHERE));
+        return dynamicViscosity * Math.exp(oil.pressureViscosity() * Math.min(pressure - Oil.ATMOSPHERE, BARUS_LIMIT));
     }
 
     /** Bulk modulus K₀ of the liquid at this temperature, Pa. */
@@ -116,7 +121,9 @@ public final class OilAt {
         double volume = liquid + air;
         double squeeze =
                 liquid / (liquidBulkModulus + oil.bulkModulusSlope() * pressure) + air / (oil.airExponent() * pressure);
-        double thinning = Math.exp(-oil.pressureViscosity() * (pressure - Oil.ATMOSPHERE));
+        double gauge = pressure - Oil.ATMOSPHERE;
+        double lawful = Math.min(gauge, BARUS_LIMIT);
+        double thinning = Math.exp(-oil.pressureViscosity() * lawful);
         into[first] = 1 / volume;
         into[first + 1] = squeeze / (volume * volume);
         into[first + 2] =
@@ -142,7 +149,9 @@ public final class OilAt {
     public double gapPressure(double pressure) {
         double a = oil.pressureViscosity();
         double gauge = pressure - Oil.ATMOSPHERE;
-        return a * Math.abs(gauge) < 1e-9 ? gauge : (1 - Math.exp(-a * gauge)) / a;
+        double lawful = Math.min(gauge, BARUS_LIMIT);
+        double thinning = Math.exp(-a * lawful);
+        return a < LEAST_BARUS ? gauge : (1 - thinning) / a + (gauge - lawful) * thinning;
     }
 
     private double liquidVolume(double pressure) {

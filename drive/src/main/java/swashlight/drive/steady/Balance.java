@@ -34,6 +34,11 @@ final class Balance {
     /** Depth of the coordinate below the cavity pressure at which all oil is missing, Pa: a numerical scale, not physics. */
     static final double MISSING_SCALE = 1e5;
 
+    /** Pressure above the case's at which block or joint would be forced open, Pa (own estimate, no source). */
+    static final double GIVING_PRESSURE = 60e6;
+
+    private static final double GIVING_SLOPE = 1e-10; // flow per pressure beyond it, m³/(s·Pa): stiff (own estimate)
+
     private static final double LEAST_FILL = 1e-9; // keeps the coordinate in range, 1
     private static final double TWO_PI = 2 * Math.PI;
 
@@ -190,12 +195,7 @@ final class Balance {
                         + motor.bridgeConductance
                         + motor.bridgeScoreConductance)
                 / viscosity;
-        between(
-                A,
-                B,
-                bridge * (gapPressure[A] - gapPressure[B]),
-                bridge * gapSlope[A],
-                bridge * gapSlope[B]);
+        between(A, B, bridge * (gapPressure[A] - gapPressure[B]), bridge * gapSlope[A], bridge * gapSlope[B]);
     }
 
     private void toCase(int side, double conductance) {
@@ -206,14 +206,30 @@ final class Balance {
 
     /** Sharp-edged paths: cracks, bypass valve. */
     private void sharp() {
+        giving(A);
+        giving(B);
         sharpToCase(A, vector[LoopParameter.CRACK_A.index()]);
         sharpToCase(B, vector[LoopParameter.CRACK_B.index()]);
-        double area = vector[LoopParameter.CRACK_AB.index()]
-                + bypassOpening * vector[LoopParameter.BYPASS_AREA.index()];
+        double area =
+                vector[LoopParameter.CRACK_AB.index()] + bypassOpening * vector[LoopParameter.BYPASS_AREA.index()];
         if (area > 0) {
             orifice(area, pressure[A] - pressure[B]);
             between(A, B, flow, flowSlope * pressureSlope[A], flowSlope * pressureSlope[B]);
         }
+    }
+
+    private void giving(int side) {
+        double over = pressure[side] - casePressure - GIVING_PRESSURE;
+        if (over > 0) {
+            double leak = GIVING_SLOPE * ramp(over, GIVING_PRESSURE);
+            add(side, -leak, leak);
+            slope[side * SIZE + side] -= GIVING_SLOPE * rampSlope(over, GIVING_PRESSURE);
+        }
+    }
+
+    /** Flow to the case through what is forced open at extreme pressure, m³/s. */
+    double givingFlow(int side) {
+        return GIVING_SLOPE * ramp(pressure[side] - casePressure - GIVING_PRESSURE, GIVING_PRESSURE);
     }
 
     private void sharpToCase(int side, double area) {
@@ -366,9 +382,7 @@ final class Balance {
 
     double chargeTorque() {
         double charge = vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
-        return charge > 0
-                ? charge / TWO_PI * (oil.flowWork(pressure[G]) - oil.flowWork(casePressure))
-                : 0;
+        return charge > 0 ? charge / TWO_PI * (oil.flowWork(pressure[G]) - oil.flowWork(casePressure)) : 0;
     }
 
     private void motorTorque() {
@@ -389,8 +403,7 @@ final class Balance {
                 Math.abs(motorOilTorque) + friction * Math.abs(sum) + Math.abs(speedy) + Math.abs(load.motorTorque));
         slope[MOTOR * SIZE + A] += (-motor.torquePerPressure - direction * friction) * pressureSlope[A];
         slope[MOTOR * SIZE + B] += (motor.torquePerPressure - direction * friction) * pressureSlope[B];
-        slope[MOTOR * SIZE + MOTOR] -=
-                motor.drag * viscosity + 2 * motor.churn * oilDensity * Math.abs(motorSpeed);
+        slope[MOTOR * SIZE + MOTOR] -= motor.drag * viscosity + 2 * motor.churn * oilDensity * Math.abs(motorSpeed);
     }
 
     private void add(int row, double value, double magnitude) {

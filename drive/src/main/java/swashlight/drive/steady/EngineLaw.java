@@ -78,7 +78,7 @@ final class EngineLaw {
 
     /** Load at which the belt slips by its whole speed, N·m. */
     double mostLoad() {
-        return 0.999 * capacity / creep;
+        return capacity / creep;
     }
 
     double speedRatio() {

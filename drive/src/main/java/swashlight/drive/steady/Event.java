@@ -6,6 +6,10 @@ public enum Event {
     STANDS,
     /** The wheels turn without grip: the ground carries less than is asked. */
     WHEELS_SPIN,
+    /** The machine is pushed faster than the drive lets the wheels turn: they slide over the ground. */
+    WHEELS_SKID,
+    /** More than 400 bar: in a real drive something would give way first. */
+    EXTREME_PRESSURE,
     /** The engine is pulled down until it dies. */
     ENGINE_STALLS,
     /** The belt slips by more than 3 %. */

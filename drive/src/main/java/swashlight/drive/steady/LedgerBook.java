@@ -100,6 +100,8 @@ final class LedgerBook {
         toCase(LedgerItem.CRACK_A.ordinal(), A, Orifice.flow(v[LoopParameter.CRACK_A.index()], upA, rho));
         toCase(LedgerItem.CRACK_B.ordinal(), B, Orifice.flow(v[LoopParameter.CRACK_B.index()], upB, rho));
         cross(LedgerItem.CRACK_AB.ordinal(), Orifice.flow(v[LoopParameter.CRACK_AB.index()], across, rho));
+        toCase(LedgerItem.FORCED_OPEN.ordinal(), A, balance.givingFlow(A));
+        toCase(LedgerItem.FORCED_OPEN.ordinal(), B, balance.givingFlow(B));
         double valve = balance.bypassOpening * v[LoopParameter.BYPASS_AREA.index()];
         cross(LedgerItem.BYPASS.ordinal(), Orifice.flow(valve, across, rho));
         double lift = balance.lift();
@@ -137,8 +139,8 @@ final class LedgerBook {
 
     private void check(int to, LedgerItem valve, LedgerItem bleed, double[] into) {
         double all = balance.checkFlow(to);
-        double bled = Orifice.flow(
-                balance.bleedArea(to), balance.pressure[G] - balance.pressure[to], balance.oilDensity);
+        double bled =
+                Orifice.flow(balance.bleedArea(to), balance.pressure[G] - balance.pressure[to], balance.oilDensity);
         into[valve.ordinal()] = all - bled;
         into[bleed.ordinal()] = bled;
         intoGallery[valve.ordinal()] = bled - all;

@@ -21,6 +21,7 @@ public enum LedgerItem {
     CRACK_A("crack from side A to the case"),
     CRACK_B("crack from side B to the case"),
     CRACK_AB("crack between the sides"),
+    FORCED_OPEN("whatever is forced open above 600 bar"),
     BYPASS("bypass valve"),
     LIFTED_BLOCK("bypass: lifted motor block"),
     RELIEF("relief valves"),

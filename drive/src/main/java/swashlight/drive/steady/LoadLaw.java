@@ -31,6 +31,8 @@ final class LoadLaw {
     double stiffness; // 1
     double dragTorque; // at the axle, N·m
     double brakeTorque; // at the axle, N·m
+    double pushedGrade; // N, kept while the wheels skid
+    double pushedRolling; // N
     double groundForce; // at the tyres, N
     double axleTorque; // N·m
     double motorTorque; // N·m
@@ -71,25 +73,24 @@ final class LoadLaw {
     /** Sets forces and torques for a direction of motion, +1 or −1. */
     void moving(int direction) {
         double wanted = connected ? gradeForce + direction * (rollingForce + pullForce) : 0;
-        spinning = Math.abs(wanted) > tractionLimit;
+        spinning = Math.abs(wanted) > tractionLimit * (1 + 1e-12);
         groundForce = Math.max(-tractionLimit, Math.min(tractionLimit, wanted));
         axleTorque = groundForce * radius + direction * (dragTorque + (connected ? brakeTorque : 0));
         motorTorque = axleTorque * direction > 0 ? axleTorque / (ratio * efficiency) : axleTorque * efficiency / ratio;
     }
 
-    /** Torque at the motor shaft that the ground exerts while everything stands, positive backwards, N·m. */
-    double standingTorque() {
-        if (!connected) {
-            return 0;
-        }
-        double force = Math.max(-tractionLimit, Math.min(tractionLimit, gradeForce));
-        return force * radius / ratio;
+    /** Wheels sliding over the ground at a speed (m/s) that something else imposes: the ground drags them with all its grip. */
+    void skid(double speed) {
+        pushedGrade = gradeForce;
+        pushedRolling = rollingForce;
+        gradeForce = speed > 0 ? -tractionLimit : tractionLimit;
+        rollingForce = 0;
+        pullForce = 0;
     }
 
-    /** Torque at the motor shaft that resists the first turn either way, without the motor's own friction, N·m. */
-    double holdingTorque() {
-        double axle = dragTorque + (connected ? brakeTorque + (rollingForce + pullForce) * radius : 0);
-        return axle / (ratio * efficiency);
+    /** Force of the tyres on the ground while everything stands, N. */
+    double standingForce() {
+        return connected ? Math.max(-tractionLimit, Math.min(tractionLimit, gradeForce)) : 0;
     }
 
     /** Wheel slip for a ground force, share of wheel speed, 1; below 1. */

@@ -42,6 +42,11 @@ final class SteadyKernel {
         return newton();
     }
 
+    /** Newton alone, from unknowns that are nearly right. */
+    boolean polish() {
+        return newton();
+    }
+
     private boolean newton() {
         balance.evaluate();
         scales();
@@ -96,7 +101,7 @@ final class SteadyKernel {
     /** An unknown kept where its law holds: sides not emptier than empty, the belt not slipping by more than its whole speed. */
     private double held(int index, double moved) {
         if (index <= G) {
-            return Math.max(balance.emptiest(), moved);
+            return Math.max(index == G ? balance.oil.cavityPressure() : balance.emptiest(), moved);
         }
         double most = index == INPUT && balance.engineDrives ? balance.engine.mostLoad() : Double.MAX_VALUE;
         return Math.max(-most, Math.min(most, moved));
@@ -163,6 +168,7 @@ final class SteadyKernel {
         for (int i = A; i <= G; i++) {
             scale[i] = Math.max(1e-7, carried);
         }
+        scale[G] = Math.min(scale[G], Math.max(1e-13, balance.filterConductance * balance.casePressure));
         scale[MOTOR] = Math.max(0.1, Math.abs(balance.load.motorTorque));
         scale[INPUT] = Math.max(0.1, Math.abs(balance.pump.torquePerPressure) * 3e6);
     }

@@ -10,7 +10,13 @@ import java.util.Set;
  * W. Forward is positive.
  */
 public final class SteadyPoint {
-    private static final double NOTICEABLE_SLIP = 0.03; // belt slip worth a word, 1 (common practice: above 3 % a fault sign)
+    private static final double NOTICEABLE_SLIP =
+            0.03; // belt slip worth a word, 1 (common practice: above 3 % a fault sign)
+
+    private static final double EXTREME = 40e6; // Pa: beyond any drive of this class (common practice)
+
+    private static final double LEAST_FLOW = 1e-10; // m³/s: less moves nothing
+    private static final double LEAST_POWER = 1e-6; // W
 
     private final LedgerBook book = new LedgerBook();
     private SteadySolver solver = new SteadySolver();
@@ -44,7 +50,10 @@ public final class SteadyPoint {
         wheelSlip = 0;
         groundSpeed = 0;
         pushForce = 0;
-        groundForce = solved.standing && load.connected ? load.standingTorque() * load.ratio / load.radius : 0;
+        groundForce = solved.standing ? load.standingForce() : 0;
+        if (solved.skids) {
+            skidding(balance, axle);
+        }
         if (!turning) {
             return;
         }
@@ -52,7 +61,7 @@ public final class SteadyPoint {
         double rim = Math.abs(axle);
         book.take(LedgerItem.AXLE_DRAG, load.dragTorque * rim);
         book.take(LedgerItem.BRAKE, load.connected ? load.brakeTorque * rim : 0);
-        if (!load.connected || load.tractionLimit <= 0) {
+        if (!load.connected || load.tractionLimit <= 0 || solved.skids) {
             return;
         }
         int direction = speed > 0 ? 1 : -1;
@@ -74,9 +83,24 @@ public final class SteadyPoint {
         book.take(LedgerItem.GRADE, load.gradeForce * groundSpeed);
     }
 
+    /** Pushed faster than the drive lets the wheels turn: they slide. */
+    private void skidding(Balance balance, double axle) {
+        LoadLaw load = balance.load;
+        groundSpeed = solver.wheelSpeedGiven;
+        groundForce = load.gradeForce;
+        int direction = groundSpeed > 0 ? 1 : -1;
+        pushForce = load.pushedGrade + direction * load.pushedRolling - groundForce;
+        double rolled = axle * load.radius;
+        wheelSlip = 1 - rolled / groundSpeed;
+        book.take(LedgerItem.PUSH, -pushForce * groundSpeed);
+        book.take(LedgerItem.WHEEL_SLIP, groundForce * (rolled - groundSpeed));
+        book.take(LedgerItem.ROLLING, load.pushedRolling * Math.abs(groundSpeed));
+        book.take(LedgerItem.GRADE, load.pushedGrade * groundSpeed);
+    }
+
     private void input(Balance balance) {
         double shaft = balance.pumpTorque * balance.pumpSpeed;
-        if (balance.engineDrives) {
+        if (balance.engineDrives || solver.beltOff) {
             EngineLaw engine = balance.engine;
             double given = engine.torque * engine.speedRatio() * engine.engineSpeed;
             book.take(LedgerItem.ENGINE, -given);
@@ -87,8 +111,7 @@ public final class SteadyPoint {
     }
 
     private static double lost(Balance balance, double speed) {
-        double sum = Math.max(
-                0, balance.pressure[Balance.A] + balance.pressure[Balance.B] - 2 * balance.casePressure);
+        double sum = Math.max(0, balance.pressure[Balance.A] + balance.pressure[Balance.B] - 2 * balance.casePressure);
         return Math.signum(speed) * balance.motor.frictionPerPressure * sum
                 + balance.motor.drag * balance.viscosity * speed
                 + balance.motor.churn * balance.oilDensity * speed * Math.abs(speed);
@@ -114,24 +137,32 @@ public final class SteadyPoint {
         return book.power[item.ordinal()];
     }
 
-    /** Sum of flows into A, B and gallery that should vanish, worst over its magnitudes, 1. */
+    /** Worst sum of flows into A, B and gallery that should vanish, over all oil that moves in or out, 1. */
     public double flowResidual() {
-        return Math.max(imbalance(book.intoA), Math.max(imbalance(book.intoB), imbalance(book.intoGallery)));
+        double worst = Math.max(sum(book.intoA), Math.max(sum(book.intoB), sum(book.intoGallery)));
+        double[] moved = solver.balance.size;
+        return worst / Math.max(LEAST_FLOW, Math.max(moved[Balance.A], moved[Balance.G]));
     }
 
     /** Sum of all power items that should vanish, over the sum of magnitudes, 1. */
     public double powerResidual() {
-        return imbalance(book.power);
+        return sum(book.power) / Math.max(magnitude(book.power), LEAST_POWER);
     }
 
-    private static double imbalance(double[] items) {
+    private static double sum(double[] items) {
         double sum = 0;
-        double magnitude = 0;
         for (double item : items) {
             sum += item;
+        }
+        return Math.abs(sum);
+    }
+
+    private static double magnitude(double[] items) {
+        double magnitude = 0;
+        for (double item : items) {
             magnitude += Math.abs(item);
         }
-        return magnitude < 1e-17 ? 0 : Math.abs(sum) / magnitude;
+        return magnitude;
     }
 
     /** Absolute pressure of side A, Pa. */
@@ -176,12 +207,12 @@ public final class SteadyPoint {
 
     /** Speed of the engine, rad/s; 0 when it is off, stalled, or the input is fixed. */
     public double engineSpeed() {
-        return solver.balance.engineDrives ? solver.balance.engine.engineSpeed : 0;
+        return solver.balance.engineDrives || solver.beltOff ? solver.balance.engine.engineSpeed : 0;
     }
 
     /** Slip of the belt, 1. */
     public double beltSlip() {
-        return solver.balance.engineDrives ? solver.balance.engine.slip : 0;
+        return solver.beltOff ? 1 : solver.balance.engineDrives ? solver.balance.engine.slip : 0;
     }
 
     /** Speed of the motor shaft, rad/s. */
@@ -226,7 +257,9 @@ public final class SteadyPoint {
 
     /** Oil that comes back through the filter and the charge pump, m³/s. */
     public double makeUpFlow() {
-        return intoGallery(LedgerItem.FILTER) + intoGallery(LedgerItem.CHARGE_PUMP) + intoGallery(LedgerItem.CHARGE_RELIEF);
+        return intoGallery(LedgerItem.FILTER)
+                + intoGallery(LedgerItem.CHARGE_PUMP)
+                + intoGallery(LedgerItem.CHARGE_RELIEF);
     }
 
     /** Heat left inside drive and oil: all losses but belt, ground, pull and grade, W. */
@@ -254,6 +287,8 @@ public final class SteadyPoint {
         Balance balance = solver.balance;
         put(events, Event.STANDS, solver.standing);
         put(events, Event.WHEELS_SPIN, balance.motorSpeed != 0 && wheelSlip == 1);
+        put(events, Event.WHEELS_SKID, solver.skids);
+        put(events, Event.EXTREME_PRESSURE, Math.max(pressureA(), pressureB()) > EXTREME);
         put(events, Event.ENGINE_STALLS, solver.stalled);
         put(events, Event.BELT_SLIPS, Math.abs(beltSlip()) > NOTICEABLE_SLIP);
         put(events, Event.SIDE_A_STARVES, fillA() < 1);

@@ -31,7 +31,8 @@ public final class SteadySolver {
     boolean stalled;
     boolean held;
     boolean pushed;
-    boolean shaftStill;
+    boolean skids; // pushed, and the wheels slide over the ground
+    boolean beltOff; // the belt slips by its whole speed
     Duty duty;
     double swashAngle; // rad
     double wheelSpeedGiven; // m/s, pushed only
@@ -56,6 +57,7 @@ public final class SteadySolver {
         kernel.iterations = 0;
         standing = false;
         stalled = false;
+        beltOff = false;
         prepare(wanted);
         converged = settle(wanted);
         if (converged && balance.engineDrives && balance.engine.engineSpeed < balance.engine.stallSpeed) {
@@ -77,7 +79,6 @@ public final class SteadySolver {
         swashAngle = swashAngle(vector, wanted.stroke(), balance.pump.fixedSwashAngle());
         balance.pump.swash(swashAngle);
         balance.load.load(vector);
-        shaftStill = true;
         balance.engineDrives = false;
         balance.pumpSpeed = 0;
         boolean keyed = vector[InputParameter.BELT_KEYED.index()] > 0.5;
@@ -85,13 +86,16 @@ public final class SteadySolver {
         if (input instanceof InputState.Running running) {
             balance.engine.load(vector, running.throttle());
             balance.engineDrives = keyed;
-            shaftStill = !keyed;
         } else if (input instanceof InputState.Fixed fixed) {
             balance.pumpSpeed = keyed ? fixed.shaftSpeed() : 0;
-            shaftStill = balance.pumpSpeed == 0;
         }
         held = wanted.wheels() instanceof WheelState.Held;
+    }
+
+    private void standOn(Duty wanted) {
+        double[] vector = balance.vector;
         pushed = false;
+        skids = false;
         if (wanted.wheels() instanceof WheelState.Ground ground) {
             balance.load.ground(vector, wanted.brake(), ground.slope(), ground.pull());
         } else if (wanted.wheels() instanceof WheelState.Pushed push) {
@@ -104,12 +108,30 @@ public final class SteadySolver {
     }
 
     private boolean settle(Duty wanted) {
+        standOn(wanted);
         if (held && balance.load.connected) {
             return still();
         }
         if (pushed && balance.load.connected) {
-            return turning(wheelSpeedGiven / balance.load.radius * balance.load.ratio);
+            boolean rolls = turning(wheelSpeedGiven / balance.load.radius * balance.load.ratio);
+            if (rolls && withinTraction()) {
+                return true;
+            }
+            skids = true;
+            balance.load.skid(wheelSpeedGiven);
         }
+        return onItsOwn(wanted);
+    }
+
+    /** True when the ground can carry the torque that turns the motor along. */
+    private boolean withinTraction() {
+        double axle = balance.motorOilTorque * balance.load.ratio;
+        double carried = Math.max(0, Math.abs(axle) - balance.load.brakeTorque) / balance.load.radius;
+        return carried <= balance.load.tractionLimit;
+    }
+
+    /** Nothing but torques decides whether and how the motor turns. */
+    private boolean onItsOwn(Duty wanted) {
         if (!wanted.fromRest()) {
             int likely = likelyDirection();
             if (likely != 0 && moving(likely)) {
@@ -119,25 +141,23 @@ public final class SteadySolver {
         if (!still()) {
             return false;
         }
-        double push = balance.motorOilTorque - balance.load.standingTorque();
-        if (Math.abs(push) <= holding(wanted.fromRest())) {
-            standing = true;
-            return true;
-        }
-        int direction = push > 0 ? 1 : -1;
-        if (moving(direction)) {
-            return true;
-        }
-        boolean rests = still();
-        standing = rests;
-        return rests && Math.abs(push) <= holding(true);
+        int direction = starts(wanted.fromRest());
+        standing = direction == 0;
+        return standing || moving(direction);
     }
 
-    /** Torque at the motor shaft with which friction, drag and brake resist a first turn, N·m. */
-    private double holding(boolean fromRest) {
+    /** Which way a motor at rest begins to turn, +1 or −1; 0 when friction, drag and brake hold it. */
+    private int starts(boolean fromRest) {
         double sum = balance.pressure[Balance.A] + balance.pressure[Balance.B] - 2 * balance.casePressure;
-        double friction = balance.motor.frictionPerPressure * Math.max(0, sum);
-        return friction * (fromRest ? balance.motor.breakawayRatio : 1) + balance.load.holdingTorque();
+        double friction =
+                balance.motor.frictionPerPressure * Math.max(0, sum) * (fromRest ? balance.motor.breakawayRatio : 1);
+        double torque = balance.motorOilTorque;
+        balance.load.moving(1);
+        if (torque - friction > balance.load.motorTorque) {
+            return 1;
+        }
+        balance.load.moving(-1);
+        return torque + friction < balance.load.motorTorque ? -1 : 0;
     }
 
     /** The direction in which the pump, or else the slope, would turn the motor; 0 when neither says. */
@@ -156,7 +176,7 @@ public final class SteadySolver {
         balance.motorFree = true;
         balance.load.moving(direction);
         guess(balance.load.motorTorque, direction);
-        return kernel.solve() && balance.motorSpeed * direction > 0;
+        return balanced() && balance.motorSpeed * direction > 0;
     }
 
     private boolean still() {
@@ -169,7 +189,25 @@ public final class SteadySolver {
         balance.direction = motorSpeed < 0 ? -1 : 1;
         balance.load.moving(balance.direction);
         guess(0, 0);
-        return kernel.solve();
+        return balanced();
+    }
+
+    /** Solves as guessed; where the engine's curve makes that fail, searches the belt's load by halving. */
+    private boolean balanced() {
+        if (kernel.solve() || (balance.engineDrives && LoadSearch.solve(kernel))) {
+            return true;
+        }
+        return balance.engineDrives && beltLetsGo();
+    }
+
+    /** The belt cannot turn the shaft at all: it slips by its whole speed and the shaft stands. */
+    private boolean beltLetsGo() {
+        balance.engine.at(balance.engine.mostLoad());
+        balance.engineDrives = false;
+        balance.pumpSpeed = 0;
+        beltOff = kernel.solve() && balance.engine.torque < Math.abs(balance.pumpTorque);
+        balance.engineDrives = !beltOff;
+        return beltOff;
     }
 
     /** First unknowns from the torque the motor must give (N·m), or from flows alone. */
@@ -185,9 +223,8 @@ public final class SteadySolver {
         balance.unknown[Balance.B] = low + Math.max(0, -difference);
         balance.unknown[Balance.G] = balance.casePressure - 2e3;
         double ideal = -shaft * balance.pump.displacement / balance.motor.displacement;
-        balance.unknown[Balance.MOTOR] = balance.motorFree
-                ? (ideal * direction > 0 ? 0.95 * ideal : direction * 1.0)
-                : 0;
+        balance.unknown[Balance.MOTOR] =
+                balance.motorFree ? (ideal * direction > 0 ? 0.95 * ideal : direction * 1.0) : 0;
         double shaftTorque = balance.pump.torquePerPressure * difference
                 + balance.pump.drag * balance.viscosity * shaft
                 + balance.pump.churn * balance.oilDensity * shaft * Math.abs(shaft)
