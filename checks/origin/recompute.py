@@ -302,7 +302,7 @@ LAW = {
     "tyre-free-radius": lambda i: i["rim"] / 2 + i["width"] * i["aspect"], "tyre-loaded-radius": lambda i: 0.96 * (i["rim"] / 2 + i["width"] * i["aspect"]),
     "tyre-circumference": lambda i: 2 * pi * 0.96 * (i["rim"] / 2 + i["width"] * i["aspect"]), "revs-per-mile": lambda i: 1609.344 / i["circumference"],
     "belt-slip": lambda i: i["n"] * i["d1"] / i["d2"] * (1 - i["slip"]), "governor-droop-of-no-load": lambda i: (i["n0"] - i["n1"]) / i["n0"],
-    "governor-droop-of-full-load": lambda i: (i["n0"] - i["n1"]) / i["n1"],
+    "governor-droop-speed": lambda i: i["n0"] * (1 - i["droop"]), "governor-droop-of-full-load": lambda i: (i["n0"] - i["n1"]) / i["n1"],
     "throttle-rise": lambda i: i["dp"] / (i["rho"] * i["c"]), "throttle-outlet": lambda i: i["T"] + i["dp"] / (i["rho"] * i["c"]),
     "air-film": lambda i: i["C"] * (i["dT"] / i["L"]) ** 0.25,
     "radiation-film": lambda i: i["emissivity"] * 5.670374419e-8 * (i["Ts"] ** 4 - i["Ta"] ** 4) / (i["Ts"] - i["Ta"]),

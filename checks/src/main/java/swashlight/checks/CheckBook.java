@@ -19,7 +19,17 @@ import java.util.Optional;
 public record CheckBook(String theme, List<CheckRow> rows) {
 
     private static final List<String> THEMES = List.of(
-            "units", "oil", "kinematics", "gap", "efficiency", "circuit", "vehicle", "heat", "gear", "numerics");
+            "units",
+            "oil",
+            "kinematics",
+            "gap",
+            "efficiency",
+            "circuit",
+            "vehicle",
+            "heat",
+            "gear",
+            "numerics",
+            "statistics");
 
     public CheckBook {
         rows = List.copyOf(rows);
