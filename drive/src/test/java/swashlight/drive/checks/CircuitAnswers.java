@@ -24,7 +24,12 @@ final class CircuitAnswers {
             case "stall-pressure" ->
                 new LinearLoop(row.si("Vp") / TURN, row.si("Vp") / TURN, row.si("Ct"))
                         .stallPressure(row.si("n"), row.si("x"));
-            default -> throw new NoLaw(row);
+            default -> {
+                if (row.family().startsWith("worked-climb-")) {
+                    yield ClimbAnswers.answer(row);
+                }
+                throw new NoLaw(row);
+            }
         };
     }
 

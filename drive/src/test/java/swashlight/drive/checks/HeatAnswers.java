@@ -3,6 +3,7 @@ package swashlight.drive.checks;
 import swashlight.checks.CheckRow;
 import swashlight.drive.heat.FilmAir;
 import swashlight.drive.heat.FreeConvection;
+import swashlight.drive.heat.HeatLump;
 import swashlight.drive.heat.Radiation;
 import swashlight.drive.heat.ThrottleHeat;
 
@@ -20,6 +21,10 @@ final class HeatAnswers {
             case "system-heat-total" -> pumpHeat(row) + reliefHeat(row) + lineHeat(row);
             case "air-film" -> FreeConvection.inAir(row.si("C"), row.si("L"), row.si("dT"));
             case "radiation-film" -> Radiation.film(row.si("emissivity"), row.si("Ts"), row.si("Ta"));
+            case "lump-rise" -> lump(row).restingRise(row.si("P"));
+            case "lump-capacity" -> lump(row).capacity();
+            case "lump-time" -> lump(row).timeConstant();
+            case "lump-temperature" -> row.si("T0") + lump(row).rise(0, row.si("P"), row.si("t"));
             default -> plate(row);
         };
     }
@@ -39,6 +44,11 @@ final class HeatAnswers {
             case "vertical-plate-heat" -> film * row.si("L") * row.si("width") * difference;
             default -> throw new NoLaw(row);
         };
+    }
+
+    private static HeatLump lump(CheckRow row) {
+        double capacity = row.si("steel") * row.si("csteel") + row.si("oil") * row.si("coil"); // J/K
+        return new HeatLump(capacity, row.si("h") * row.si("A"));
     }
 
     private static double rise(CheckRow row) {

@@ -51,4 +51,22 @@ final class HeatLawsTest {
         double carried = flow * 870 * 2000 * ThrottleHeat.rise(pressure, 870, 2000);
         assertThat(carried).isCloseTo(ThrottleHeat.power(flow, pressure), within(1e-9 * carried));
     }
+
+    /** Against the plain slow way: step the energy balance. */
+    @Property(seed = SEED, tries = 50)
+    void aLumpFollowsItsEnergyBalance(
+            @ForAll @Scale(14) @DoubleRange(min = -20, max = 80) double start,
+            @ForAll @Scale(14) @DoubleRange(min = 0, max = 800) double heating,
+            @ForAll @Scale(14) @DoubleRange(min = 1, max = 20) double conductance) {
+        HeatLump lump = new HeatLump(6000, conductance);
+        int steps = 20_000;
+        double time = 1800;
+        double rise = start;
+        for (int i = 0; i < steps; i++) {
+            double half = rise + time / steps / 2 * (heating - conductance * rise) / 6000;
+            rise += time / steps * (heating - conductance * half) / 6000;
+        }
+        assertThat(lump.rise(start, heating, time)).isCloseTo(rise, within(1e-5));
+        assertThat(lump.rise(start, heating, 1e9)).isCloseTo(lump.restingRise(heating), within(1e-9));
+    }
 }
