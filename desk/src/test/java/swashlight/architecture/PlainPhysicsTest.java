@@ -12,6 +12,7 @@ import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitCallTarget;
 import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import java.util.Arrays;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -173,6 +174,8 @@ final class PlainPhysicsTest {
                 .areStatic()
                 .and()
                 .areNotPrivate()
+                .and()
+                .doNotHaveModifier(JavaModifier.SYNTHETIC) // the compiler's own table of a switch over an enum
                 .should()
                 .haveRawType(array)
                 .because("a static array is a static that changes")

@@ -67,6 +67,7 @@ final class Units {
             "J/(kg·K)",
             "W/(m·K)",
             "W/(m²·K)",
+            "W/(m²·K⁴)",
             "mm²/s",
             "nat",
             "1/h");

@@ -40,7 +40,7 @@ final class Balance {
     private static final double GIVING_SLOPE = 1e-10; // flow per pressure beyond it, m³/(s·Pa): stiff (own estimate)
 
     private static final double LEAST_FILL = 1e-9; // keeps the coordinate in range, 1
-    private static final double TWO_PI = 2 * Math.PI;
+    static final double TWO_PI = 2 * Math.PI;
 
     final UnitLaw pump = new UnitLaw(Place.PUMP);
     final UnitLaw motor = new UnitLaw(Place.MOTOR);
@@ -54,7 +54,7 @@ final class Balance {
     final double[] density = new double[3]; // with missing oil, ÷ ρ₀, 1
     final double[] gapPressure = new double[3]; // Pa
 
-    private final double[] pressureSlope = new double[3];
+    final double[] pressureSlope = new double[3];
     private final double[] densitySlope = new double[3];
     private final double[] gapSlope = new double[3];
     private final double[] oilValues = new double[4];
@@ -119,8 +119,8 @@ final class Balance {
         relief(A, B, vector[LoopParameter.RELIEF_A.index()]);
         relief(B, A, vector[LoopParameter.RELIEF_B.index()]);
         makeUp();
-        inputTorque();
-        motorTorque();
+        ShaftBalance.input(this);
+        ShaftBalance.motor(this);
     }
 
     /** Filling of a side: 1, or less where oil is missing. */
@@ -357,56 +357,7 @@ final class Balance {
         return over <= 0 ? 0 : over < knee ? over / knee : 1;
     }
 
-    private void inputTorque() {
-        int turn = pumpSpeed >= 0 ? 1 : -1;
-        double difference = pressure[A] - pressure[B];
-        double sum = pressure[A] + pressure[B] - 2 * casePressure;
-        double friction = sum > 0 ? pump.frictionPerPressure : 0;
-        double speedy = pump.drag * viscosity * pumpSpeed + pump.churn * oilDensity * pumpSpeed * Math.abs(pumpSpeed);
-        double charge = chargeTorque();
-        pumpTorque = pump.torquePerPressure * difference + turn * friction * sum + speedy + charge;
-        if (!engineDrives) {
-            slope[INPUT * SIZE + INPUT] = 1;
-            return;
-        }
-        add(INPUT, engine.torque - pumpTorque, Math.abs(engine.torque) + Math.abs(pumpTorque) + Math.abs(speedy));
-        double perA = (pump.torquePerPressure + turn * friction) * pressureSlope[A];
-        double perB = (-pump.torquePerPressure + turn * friction) * pressureSlope[B];
-        slope[INPUT * SIZE + A] -= perA;
-        slope[INPUT * SIZE + B] -= perB;
-        slope[INPUT * SIZE + G] -=
-                vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()] / TWO_PI * density[G] * pressureSlope[G];
-        double bySpeed = pump.drag * viscosity + 2 * pump.churn * oilDensity * Math.abs(pumpSpeed);
-        slope[INPUT * SIZE + INPUT] += engine.torqueSlope - bySpeed * engine.shaftSlope;
-    }
-
-    double chargeTorque() {
-        double charge = vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
-        return charge > 0 ? charge / TWO_PI * (oil.flowWork(pressure[G]) - oil.flowWork(casePressure)) : 0;
-    }
-
-    private void motorTorque() {
-        double difference = pressure[A] - pressure[B];
-        motorOilTorque = -motor.torquePerPressure * difference;
-        if (!motorFree) {
-            slope[MOTOR * SIZE + MOTOR] = 1;
-            return;
-        }
-        double sum = pressure[A] + pressure[B] - 2 * casePressure;
-        double friction = sum > 0 ? motor.frictionPerPressure : 0;
-        double speedy =
-                motor.drag * viscosity * motorSpeed + motor.churn * oilDensity * motorSpeed * Math.abs(motorSpeed);
-        double total = motorOilTorque - direction * friction * sum - speedy - load.motorTorque;
-        add(
-                MOTOR,
-                total,
-                Math.abs(motorOilTorque) + friction * Math.abs(sum) + Math.abs(speedy) + Math.abs(load.motorTorque));
-        slope[MOTOR * SIZE + A] += (-motor.torquePerPressure - direction * friction) * pressureSlope[A];
-        slope[MOTOR * SIZE + B] += (motor.torquePerPressure - direction * friction) * pressureSlope[B];
-        slope[MOTOR * SIZE + MOTOR] -= motor.drag * viscosity + 2 * motor.churn * oilDensity * Math.abs(motorSpeed);
-    }
-
-    private void add(int row, double value, double magnitude) {
+    void add(int row, double value, double magnitude) {
         residual[row] += value;
         size[row] += magnitude;
     }

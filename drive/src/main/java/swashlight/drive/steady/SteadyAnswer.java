@@ -14,6 +14,6 @@ public sealed interface SteadyAnswer {
     /** Every balance is met within {@code 1e-12} of its magnitudes (residual, 1; iterations, 1). */
     record Converged(SteadyPoint point, double residual, int iterations) implements SteadyAnswer {}
 
-    /** Not solved: the best point, how far off it is (1), steps taken (1), and what to try. */
+    /** Not solved: the best point, its residual (1), iterations (1), and what to try. */
     record NotConverged(SteadyPoint point, double residual, int iterations, String advice) implements SteadyAnswer {}
 }
