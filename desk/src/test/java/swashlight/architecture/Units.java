@@ -68,6 +68,7 @@ final class Units {
             "W/(m·K)",
             "W/(m²·K)",
             "W/(m²·K⁴)",
+            "W·s/(K·rad)",
             "mm²/s",
             "nat",
             "1/h");

@@ -7,7 +7,7 @@ public sealed interface WarmUp {
     /** The moments computed, first to last. */
     List<WarmPoint> points();
 
-    /** Followed to the end (error bound kept, K). */
+    /** Followed to the end within a tolerance (error bound kept, K). */
     record Followed(List<WarmPoint> points, double tolerance) implements WarmUp {
         public Followed {
             points = List.copyOf(points);
