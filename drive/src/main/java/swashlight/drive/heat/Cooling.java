@@ -19,8 +19,8 @@ import swashlight.drive.description.InputParameter;
  *   C          heat capacity of drive and oil       J/K
  * </pre>
  *
- * Source: one-lump balance, Newton's law of cooling; fan share proportional to speed: common practice, no source. Check: {@code
- * heat-one-lump}.
+ * Source: one-lump balance, Newton's law of cooling; fan share proportional to speed: common practice, no source. Check:
+ * {@code lump-time}.
  *
  * @param capacity C, J/K
  * @param still a G_still, W/K

@@ -1,6 +1,7 @@
 package swashlight.drive.checks;
 
 import swashlight.checks.CheckRow;
+import swashlight.drive.heat.Cooling;
 import swashlight.drive.heat.FilmAir;
 import swashlight.drive.heat.FreeConvection;
 import swashlight.drive.heat.HeatLump;
@@ -23,7 +24,7 @@ final class HeatAnswers {
             case "radiation-film" -> Radiation.film(row.si("emissivity"), row.si("Ts"), row.si("Ta"));
             case "lump-rise" -> lump(row).restingRise(row.si("P"));
             case "lump-capacity" -> lump(row).capacity();
-            case "lump-time" -> lump(row).timeConstant();
+            case "lump-time" -> new Cooling(lump(row).capacity(), lump(row).conductance(), 0, 0).timeConstant(0);
             case "lump-temperature" -> row.si("T0") + lump(row).rise(0, row.si("P"), row.si("t"));
             default -> plate(row);
         };

@@ -18,8 +18,8 @@ import swashlight.checks.CheckRow;
 
 /** Law: a check that a class names in its Javadoc is in the books, as a family of rows or the beginning of its name. */
 final class NamedChecksTest {
-    private static final Pattern CHECKS = Pattern.compile("[Cc]heck:?\\s((?:[\\s*,]*\\{@code [a-z0-9-]+\\})+)");
-    private static final Pattern NAME = Pattern.compile("\\{@code ([a-z0-9-]+)\\}");
+    private static final Pattern CHECKS = Pattern.compile("[Cc]heck:?\\s((?:[\\s,]*\\{@code\\s+[a-z0-9-*]+\\})+)");
+    private static final Pattern NAME = Pattern.compile("\\{@code\\s+([a-z0-9-*]+)\\}");
 
     @Test
     void everyCheckNamedInTheDriveIsInTheBooks() throws IOException {
