@@ -126,8 +126,7 @@ public final class OilAt {
         double thinning = Math.exp(-oil.pressureViscosity() * lawful);
         into[first] = 1 / volume;
         into[first + 1] = squeeze / (volume * volume);
-        into[first + 2] =
-                oil.pressureViscosity() < 1e-12 ? pressure - Oil.ATMOSPHERE : (1 - thinning) / oil.pressureViscosity();
+        into[first + 2] = gapPressure(gauge, lawful, thinning);
         into[first + 3] = thinning;
     }
 
@@ -147,10 +146,13 @@ public final class OilAt {
 
     /** Gap pressure ψ(p): laminar leakage is proportional to its difference, Pa. */
     public double gapPressure(double pressure) {
-        double a = oil.pressureViscosity();
         double gauge = pressure - Oil.ATMOSPHERE;
         double lawful = Math.min(gauge, BARUS_LIMIT);
-        double thinning = Math.exp(-a * lawful);
+        return gapPressure(gauge, lawful, Math.exp(-oil.pressureViscosity() * lawful));
+    }
+
+    private double gapPressure(double gauge, double lawful, double thinning) {
+        double a = oil.pressureViscosity();
         return a < LEAST_BARUS ? gauge : (1 - thinning) / a + (gauge - lawful) * thinning;
     }
 

@@ -20,7 +20,10 @@ final class SteadyKernel {
 
     private static final double FLOW_FLOOR = 1e-19; // m³/s: far below any reading
     private static final double TORQUE_FLOOR = 1e-13; // N·m
+    private static final double ROUNDING =
+            2 * 0x1p-53; // what the last digits of an unknown leave of its own balance, 1
     private static final int NEWTON_STEPS = 40;
+    private static final int FULL_STEPS = 20;
     private static final int HALVINGS = 12;
     private static final int WALK_STEPS = 400;
     private static final double WORSE = 4; // growth of the merit at which a step of the walk is taken back, 1
@@ -39,7 +42,7 @@ final class SteadyKernel {
         }
         rest();
         walk();
-        return newton();
+        return newton() || undamped();
     }
 
     /** Newton alone, from unknowns that are nearly right. */
@@ -56,11 +59,7 @@ final class SteadyKernel {
                 return true;
             }
             iterations++;
-            System.arraycopy(balance.slope, 0, matrix, 0, matrix.length);
-            for (int i = 0; i < SIZE; i++) {
-                step[i] = -balance.residual[i];
-            }
-            if (!SmallSystem.solve(matrix, step)) {
+            if (!direction()) {
                 return false;
             }
             double next = shortened(merit);
@@ -70,6 +69,32 @@ final class SteadyKernel {
             merit = next;
         }
         return solved();
+    }
+
+    /** Full steps whatever the merit says: near the root it may rise for a step where one balance is far smaller than the others. */
+    private boolean undamped() {
+        for (int count = 0; count < FULL_STEPS; count++) {
+            if (!direction()) {
+                return false;
+            }
+            iterations++;
+            System.arraycopy(balance.unknown, 0, scratch, 0, SIZE);
+            move(1);
+            balance.evaluate();
+            if (solved()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Sets the Newton step; false when the slopes are singular. */
+    private boolean direction() {
+        System.arraycopy(balance.slope, 0, matrix, 0, matrix.length);
+        for (int i = 0; i < SIZE; i++) {
+            step[i] = -balance.residual[i];
+        }
+        return SmallSystem.solve(matrix, step);
     }
 
     /** Takes the longest of step, step/2, step/4 … that lowers the merit; returns the merit reached. */
@@ -186,7 +211,8 @@ final class SteadyKernel {
         worst = 0;
         for (int i = 0; i < SIZE; i++) {
             double floor = i <= G ? FLOW_FLOOR : TORQUE_FLOOR;
-            worst = Math.max(worst, Math.abs(balance.residual[i]) / (balance.size[i] + floor / TOLERANCE));
+            double rounding = ROUNDING * Math.abs(balance.slope[i * SIZE + i] * balance.unknown[i]);
+            worst = Math.max(worst, Math.abs(balance.residual[i]) / (balance.size[i] + (floor + rounding) / TOLERANCE));
         }
         return worst <= TOLERANCE;
     }

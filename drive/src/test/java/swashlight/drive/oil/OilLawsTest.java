@@ -90,6 +90,23 @@ final class OilLawsTest {
                 .isCloseTo(new EffectiveModulus(now, 1.4, liquid, 0).at(pressure), withinPercentage(1e-9));
     }
 
+    /** What the solver reads at once is what the laws say one by one, and its slopes are theirs; also above the limit of Barus' law. */
+    @Property(seed = SEED)
+    void allAtOnceIsEachByItself(
+            @ForAll @Scale(14) @DoubleRange(min = 1e3, max = 9e7) double pressure,
+            @ForAll @Scale(14) @DoubleRange(min = 0, max = 3e-8) double thickening) {
+        Oil oil = new Oil(165e-6, 18.5e-6, 1, 870, 7e-4, thickening, 1.5e9, 9, 3.5e-3, 0.005, 1.4, 0);
+        OilAt at = oil.at(Oil.COOL_REFERENCE);
+        double[] values = new double[4];
+        at.evaluate(pressure, values, 0);
+        assertThat(values[0]).isCloseTo(1 / at.relativeVolume(pressure), withinPercentage(1e-12));
+        assertThat(values[1]).isCloseTo(values[0] / at.bulkModulus(pressure), withinPercentage(1e-10));
+        assertThat(values[2]).isCloseTo(at.gapPressure(pressure), within(1e-3));
+        double step = 1e-4 * pressure;
+        double rise = at.gapPressure(pressure + step) - at.gapPressure(pressure - step);
+        assertThat(values[3]).isCloseTo(rise / (2 * step), withinPercentage(0.2));
+    }
+
     @Property(seed = SEED)
     void aGradeHoldsItsOwnMidpointAndBandsDoNotOverlap(
             @ForAll @Scale(14) @DoubleRange(min = 1e-6, max = 2e-3) double viscosity) {
