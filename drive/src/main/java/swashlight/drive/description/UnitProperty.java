@@ -138,7 +138,7 @@ public enum UnitProperty {
             Dimension.ANGLE,
             0,
             0.5,
-            0.05,
+            0.06,
             0.0,
             "half the angle by which a port stays shut beyond the dead centres")),
     PORT_RAMP(fixed("unit.portRamp", Dimension.ANGLE, 0.005, 0.6, 0.12, 0.0, "angle over which a port opens")),

@@ -4,6 +4,7 @@ import swashlight.drive.description.Place;
 import swashlight.drive.description.UnitParameter;
 import swashlight.drive.description.UnitProperty;
 import swashlight.drive.gap.AnnularGap;
+import swashlight.drive.gap.FaceGap;
 import swashlight.drive.gap.Orifice;
 import swashlight.drive.gap.ThroatedGap;
 
@@ -45,11 +46,15 @@ final class ChamberSet {
     private final double turnCos;
     private final double turnSin;
 
+    final double faceDrag; // viscous torque of the face / (µ ω), m³
+    final double pistonDrag; // viscous torque of the pistons / (µ ω tan² α), m³
+
     final double[] mass; // m³ at ρ₀, state
     final double[] base; // M of the present stage, m³
     final double[] pressure; // Pa
     final double[] volume; // m³
     final double[] volumeSlope; // dV/dθ, m³/rad
+    private final double[] cosine; // cos φ, 1
     final double[] gainA; // orifice to A, m³/s per Pa^½
     final double[] gainB;
     final double[] leakGain; // m³/(s·Pa)
@@ -89,6 +94,15 @@ final class ChamberSet {
         ramp = get(vector, place, UnitProperty.PORT_RAMP);
         grooveArea = get(vector, place, UnitProperty.GROOVE_AREA);
         grooveAngle = get(vector, place, UnitProperty.GROOVE_ANGLE);
+        faceDrag = new FaceGap(
+                        get(vector, place, UnitProperty.FACE_GAP),
+                        get(vector, place, UnitProperty.KIDNEY_SPAN),
+                        get(vector, place, UnitProperty.LAND_INNER),
+                        get(vector, place, UnitProperty.KIDNEY_INNER),
+                        get(vector, place, UnitProperty.KIDNEY_OUTER),
+                        get(vector, place, UnitProperty.LAND_OUTER))
+                .dragCoefficient();
+        pistonDrag = count * Math.PI * diameter * engaged * pitch * pitch / (2 * clearance);
         turnCos = Math.cos(TWO_PI / count);
         turnSin = Math.sin(TWO_PI / count);
         mass = new double[count];
@@ -96,6 +110,7 @@ final class ChamberSet {
         pressure = new double[count];
         volume = new double[count];
         volumeSlope = new double[count];
+        cosine = new double[count];
         gainA = new double[count];
         gainB = new double[count];
         leakGain = new double[count];
@@ -129,6 +144,7 @@ final class ChamberSet {
         double spacing = TWO_PI / count;
         for (int k = 0; k < count; k++) {
             boolean strokes = k >= idle;
+            cosine[k] = cos;
             volume[k] = strokes ? midVolume + area * halfStroke * cos : midVolume;
             volumeSlope[k] = strokes ? -area * halfStroke * sin : 0;
             double length = engaged - halfStroke * cos;
@@ -153,7 +169,9 @@ final class ChamberSet {
         double out = (Math.PI - overlap - phi) / ramp + 0.5;
         double port = portArea * smooth(in) * smooth(out);
         if (grooveArea > 0 && grooveAngle > 0) {
-            port += grooveArea * smooth((phi - overlap) / grooveAngle + 1) * smooth((Math.PI - overlap - phi) / grooveAngle + 1);
+            port += grooveArea
+                    * smooth((phi - overlap) / grooveAngle + 1)
+                    * smooth((Math.PI - overlap - phi) / grooveAngle + 1);
         }
         return port;
     }
@@ -282,6 +300,16 @@ final class ChamberSet {
         }
         load = sum;
         return torque;
+    }
+
+    /** Moment of the pistons on the swash plate about its trunnions, towards larger angle positive, N·m. */
+    double moment(double casePressure) {
+        double perTan = area * pitch;
+        double sum = 0;
+        for (int k = idle; k < count; k++) {
+            sum += (pressure[k] - casePressure) * cosine[k];
+        }
+        return -perTan * (1 + tan * tan) * sum;
     }
 
     double load; // Σ (p_k − p_case), Pa

@@ -83,7 +83,10 @@ final class SideSystem {
         double both = pump.conductance() + motor.conductance();
         caseA = both + caseScores(Place.PUMP, pump, true) + caseScores(Place.MOTOR, motor, true);
         caseB = both + caseScores(Place.PUMP, pump, false) + caseScores(Place.MOTOR, motor, false);
-        across = pump.bridgeConductance() + motor.bridgeConductance() + bridge(Place.PUMP, pump) + bridge(Place.MOTOR, motor);
+        across = pump.bridgeConductance()
+                + motor.bridgeConductance()
+                + bridge(Place.PUMP, pump)
+                + bridge(Place.MOTOR, motor);
         film = motor.gap();
         liftFactor = motor.caseConductance(1);
         liftEdge = motor.kidneyEdge();
@@ -93,6 +96,7 @@ final class SideSystem {
         crackB = vector[LoopParameter.CRACK_B.index()];
         crackAB = vector[LoopParameter.CRACK_AB.index()];
         bleedA = Orifice.area(vector[LoopParameter.BLEED_A.index()]);
+        checkCrack = vector[LoopParameter.CHECK_CRACK.index()];
         bleedB = Orifice.area(vector[LoopParameter.BLEED_B.index()]);
     }
 
@@ -113,7 +117,10 @@ final class SideSystem {
     private double caseScores(Place place, FaceGap face, boolean sideA) {
         double land = face.landWidth();
         double turning = new Score(
-                        get(place, UnitProperty.CASE_SCORE_WIDTH), get(place, UnitProperty.CASE_SCORE_DEPTH), land, false)
+                        get(place, UnitProperty.CASE_SCORE_WIDTH),
+                        get(place, UnitProperty.CASE_SCORE_DEPTH),
+                        land,
+                        false)
                 .conductance();
         UnitProperty width = sideA ? UnitProperty.SIDE_A_SCORE_WIDTH : UnitProperty.SIDE_B_SCORE_WIDTH;
         UnitProperty depth = sideA ? UnitProperty.SIDE_A_SCORE_DEPTH : UnitProperty.SIDE_B_SCORE_DEPTH;
@@ -196,7 +203,10 @@ final class SideSystem {
     private void giving(int side) {
         double over = pressure[side] - casePressure - GIVING_PRESSURE;
         if (over > 0) {
-            withCase(side, -GIVING_SLOPE * ramp(over, GIVING_PRESSURE), -GIVING_SLOPE * rampSlope(over, GIVING_PRESSURE));
+            withCase(
+                    side,
+                    -GIVING_SLOPE * ramp(over, GIVING_PRESSURE),
+                    -GIVING_SLOPE * rampSlope(over, GIVING_PRESSURE));
         }
     }
 
@@ -363,6 +373,16 @@ final class SideSystem {
     }
 
     double caseFlow; // net flow from the case into everything, last stage, m³/s
+
+    final double checkCrack; // Pa
+
+    /** True when a loop relief valve is open. */
+    boolean reliefOpen() {
+        double across = pressure[A] - pressure[B];
+        double a = vector[LoopParameter.RELIEF_A.index()];
+        double b = vector[LoopParameter.RELIEF_B.index()];
+        return (a > 0 && across > a) || (b > 0 && -across > b);
+    }
 
     static double ramp(double over, double setting) {
         double knee = 0.05 * setting + 1;

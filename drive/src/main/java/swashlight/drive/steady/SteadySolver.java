@@ -43,7 +43,7 @@ public final class SteadySolver {
         balance.pump.load(vector);
         balance.motor.load(vector);
         balance.motor.swash(balance.motor.fixedSwashAngle());
-        oil = oil(vector);
+        oil = oilOf(vector);
         java.util.Arrays.fill(oils, null);
     }
 
@@ -81,7 +81,7 @@ public final class SteadySolver {
         balance.load.load(vector);
         balance.engineDrives = false;
         balance.pumpSpeed = 0;
-        boolean keyed = vector[InputParameter.BELT_KEYED.index()] > 0.5;
+        boolean keyed = keyed(vector);
         InputState input = wanted.input();
         if (input instanceof InputState.Running running) {
             balance.engine.load(vector, running.throttle());
@@ -264,7 +264,13 @@ public final class SteadySolver {
         return Math.max(-full, Math.min(full, angle));
     }
 
-    private static Oil oil(double[] vector) {
+    /** True when the pulley turns the input shaft. */
+    public static boolean keyed(double[] vector) {
+        return vector[InputParameter.BELT_KEYED.index()] > 0.5;
+    }
+
+    /** The loop's oil as a vector of values (index order, SI) describes it, with the air it draws in. */
+    public static Oil oilOf(double[] vector) {
         double air = vector[OilParameter.FREE_AIR.index()]
                 + vector[MakeUpParameter.AIR_DRAWN.index()]
                 + AIR_PER_UNCOVERED * vector[MakeUpParameter.UNCOVERED_SHARE.index()];

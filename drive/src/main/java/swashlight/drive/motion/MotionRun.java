@@ -1,0 +1,272 @@
+package swashlight.drive.motion;
+
+import java.util.List;
+import swashlight.drive.heat.Cooling;
+import swashlight.drive.oil.Oil;
+import swashlight.drive.steady.InputState;
+
+/**
+ * One run in progress: advance it, read it. Not for several threads; nothing is allocated while it advances but noted events and, when the
+ * oil has warmed by half a kelvin, a new table of its laws.
+ *
+ * <p>The step follows the faster shaft (a fixed angle, smaller for a tighter tolerance) and is cut where pressures bend too much for it.
+ */
+public final class MotionRun {
+    /** Tolerance that keeps cycle means within about 0.05 %, unit 1 (measured, see the decision note on the moving view). */
+    public static final double USUAL_TOLERANCE = 1e-3;
+
+    private static final double USUAL_TURN = Math.toRadians(1); // shaft angle a step at the usual tolerance, rad
+    private static final double MOST_TURN = Math.toRadians(3); // rad
+    private static final double SLOWEST = 20; // rad/s: slower shafts step as if they turned at this
+    private static final double MOST_BEND = 0.3; // at the usual tolerance, 1
+    private static final double LEAST_STEP = 1e-10; // s
+    private static final double WARMED = 0.5; // K between new tables of the oil's laws
+
+    private final MotionDuty duty;
+    private final MotionKernel kernel;
+    private final Oil oil;
+    private final Cooling cooling;
+    private final EventLog log = new EventLog();
+    private final double turn; // rad a step
+    private final double bend; // 1
+    private final double springPump; // N
+    private final double springMotor; // N
+    private final double balancePump; // 1
+    private final double balanceMotor; // 1
+    private final double startOil; // m³
+    private double foreseen; // next step by curvature, s
+    private double oilTemperature; // K
+    private double tableTemperature; // K
+    private long steps;
+    private long rejected;
+    private boolean failed;
+
+    MotionRun(MotionDuty duty, MotionKernel kernel, Oil oil, Cooling cooling, double tolerance, double[] block) {
+        this.duty = duty;
+        this.kernel = kernel;
+        this.oil = oil;
+        this.cooling = cooling;
+        double tightness = Math.sqrt(tolerance / USUAL_TOLERANCE);
+        turn = Math.min(MOST_TURN, USUAL_TURN * tightness);
+        bend = MOST_BEND * tightness;
+        springPump = block[0];
+        balancePump = block[1];
+        springMotor = block[2];
+        balanceMotor = block[3];
+        startOil = kernel.oilHeld();
+        foreseen = 1e-6;
+        oilTemperature = duty.oilTemperature();
+        tableTemperature = oilTemperature;
+        control(0);
+    }
+
+    /**
+     * Advances to a time.
+     *
+     * @param until s
+     * @return false when the run could not go on: it then stays where it last was
+     */
+    public boolean advance(double until) {
+        while (kernel.time < until && !failed) {
+            step(Math.min(nextStep(), until - kernel.time));
+        }
+        return !failed;
+    }
+
+    /** The step (s) that tolerance and corners of the duty ask for now. */
+    public double nextStep() {
+        double fastest =
+                Math.max(SLOWEST, Math.max(Math.abs(kernel.shafts.pumpSpeed), Math.abs(kernel.shafts.motorSpeed)));
+        return Math.max(LEAST_STEP, Math.min(Math.min(turn / fastest, foreseen), cornerGap()));
+    }
+
+    private double cornerGap() {
+        double t = kernel.time;
+        double next = Math.min(duty.stroke().nextCorner(t), duty.throttle().nextCorner(t));
+        next = Math.min(next, Math.min(duty.brake().nextCorner(t), duty.bypass().nextCorner(t)));
+        next = Math.min(next, Math.min(duty.slope().nextCorner(t), duty.pull().nextCorner(t)));
+        return next - t > LEAST_STEP ? next - t : Double.POSITIVE_INFINITY;
+    }
+
+    /** Takes one step of at most the given length, s; shorter when the oil asks for it. */
+    public void step(double wanted) {
+        double length = wanted;
+        while (true) {
+            control(kernel.time + length);
+            if (kernel.step(length, kernel.wantedSwash(duty.stroke().at(kernel.time + length)))) {
+                break;
+            }
+            rejected++;
+            length /= 4;
+            if (length < LEAST_STEP) {
+                failed = true;
+                return;
+            }
+        }
+        steps++;
+        double growth = Math.sqrt(bend / Math.max(1e-9, kernel.errorEstimate));
+        foreseen = length * Math.max(0.3, Math.min(2, growth));
+        warm(length);
+        watch();
+    }
+
+    private void control(double time) {
+        Shafts shafts = kernel.shafts;
+        shafts.throttle = duty.throttle().at(time);
+        shafts.brake = duty.brake().at(time);
+        shafts.slope = duty.slope().at(time);
+        shafts.pull = duty.pull().at(time);
+        kernel.sides.bypassOpening = kernel.bypassOpening(duty.bypass().at(time));
+    }
+
+    private void warm(double length) {
+        double loss = kernel.pumpShaftTorque() * kernel.shafts.pumpSpeed
+                - kernel.shafts.axleTorque * kernel.shafts.motorSpeed / kernel.shafts.gearRatio();
+        oilTemperature += length * loss / cooling.capacity();
+        if (Math.abs(oilTemperature - tableTemperature) > WARMED && oilTemperature < 430) {
+            tableTemperature = oilTemperature;
+            kernel.warm(oil.at(oilTemperature));
+        }
+    }
+
+    private void watch() {
+        double t = kernel.time;
+        SideSystem sides = kernel.sides;
+        double cavity = kernel.oil.cavityPressure;
+        double a = sides.pressure[SideSystem.A];
+        double b = sides.pressure[SideSystem.B];
+        double crack = sides.checkCrack;
+        log.note(MotionEvent.Kind.CHECK_A_OPEN, sides.pressure[SideSystem.G] - a > crack, t);
+        log.note(MotionEvent.Kind.CHECK_B_OPEN, sides.pressure[SideSystem.G] - b > crack, t);
+        log.note(MotionEvent.Kind.SIDE_A_STARVES, a < cavity, t);
+        log.note(MotionEvent.Kind.SIDE_B_STARVES, b < cavity, t);
+        log.note(MotionEvent.Kind.CHAMBER_STARVES, lowestChamber() < cavity, t);
+        log.note(MotionEvent.Kind.RELIEF_OPEN, sides.reliefOpen(), t);
+        log.note(
+                MotionEvent.Kind.WHEELS_SPIN,
+                Math.abs(kernel.shafts.wheelSlip) > 0.5 && Math.abs(kernel.shafts.motorSpeed) > 5,
+                t);
+        log.note(MotionEvent.Kind.BELT_SLIPS, kernel.shafts.engineRuns && Math.abs(kernel.shafts.beltSlip) > 0.05, t);
+        log.note(MotionEvent.Kind.PUMP_BLOCK_LIFTS, holdDown(kernel.pump, balancePump, springPump) > 1, t);
+        log.note(MotionEvent.Kind.MOTOR_BLOCK_LIFTS, holdDown(kernel.motor, balanceMotor, springMotor) > 1, t);
+        if (duty.input() instanceof InputState.Running
+                && kernel.shafts.engineRuns
+                && kernel.shafts.engineSpeed < kernel.shafts.stallSpeed()) {
+            kernel.shafts.engineRuns = false;
+            kernel.shafts.engineSpeed = 0;
+            kernel.shafts.pumpSpeed = 0;
+            log.note(MotionEvent.Kind.ENGINE_STALLED, true, t);
+        }
+    }
+
+    private double lowestChamber() {
+        double lowest = Double.POSITIVE_INFINITY;
+        for (double p : kernel.pump.pressure) {
+            lowest = Math.min(lowest, p);
+        }
+        for (double p : kernel.motor.pressure) {
+            lowest = Math.min(lowest, p);
+        }
+        return lowest;
+    }
+
+    private double holdDown(ChamberSet unit, double balance, double spring) {
+        double sum =
+                kernel.sides.pressure[SideSystem.A] + kernel.sides.pressure[SideSystem.B] - 2 * kernel.casePressure;
+        double separating = balance * unit.count / 2 * unit.area * Math.max(0, sum);
+        double clamping = Math.max(0, unit.load) * unit.area + spring;
+        return separating / Math.max(clamping, 1e-9);
+    }
+
+    /** Present value of a channel, in its SI unit. */
+    public double value(MotionChannel channel) {
+        Shafts shafts = kernel.shafts;
+        SideSystem sides = kernel.sides;
+        return switch (channel) {
+            case PRESSURE_A -> sides.pressure[SideSystem.A];
+            case PRESSURE_B -> sides.pressure[SideSystem.B];
+            case GALLERY_PRESSURE -> sides.pressure[SideSystem.G];
+            case SWASH_ANGLE -> kernel.swashAngle;
+            case PUMP_ANGLE -> kernel.pumpAngle;
+            case MOTOR_ANGLE -> kernel.motorAngle;
+            case ENGINE_SPEED -> shafts.engineSpeed;
+            case PUMP_SPEED -> shafts.pumpSpeed;
+            case MOTOR_SPEED -> shafts.motorSpeed;
+            case GROUND_SPEED -> shafts.groundSpeed;
+            case PUMP_TORQUE -> kernel.pumpTorque;
+            case INPUT_TORQUE -> kernel.pumpShaftTorque();
+            case MOTOR_TORQUE -> kernel.motorTorque;
+            case OUTPUT_TORQUE -> kernel.motorShaftTorque();
+            case GROUND_FORCE -> shafts.groundForce;
+            case BELT_SLIP -> shafts.engineRuns ? shafts.beltSlip : 0;
+            case WHEEL_SLIP -> shafts.wheelSlip;
+            case MAKE_UP_FLOW -> sides.makeUpFlow;
+            case CASE_LEAK -> sides.caseLeak;
+            case SWASH_MOMENT -> kernel.pump.moment(kernel.casePressure);
+            case PUMP_HOLD_DOWN -> holdDown(kernel.pump, balancePump, springPump);
+            case MOTOR_HOLD_DOWN -> holdDown(kernel.motor, balanceMotor, springMotor);
+            case LOWEST_CHAMBER -> lowestChamber();
+            case OIL_TEMPERATURE -> oilTemperature;
+        };
+    }
+
+    /** Present pressure of one pump chamber (0 … count − 1), absolute, Pa. */
+    public double pumpChamber(int chamber) {
+        return kernel.pump.pressure[chamber];
+    }
+
+    /** Present pressure of one motor chamber (0 … count − 1), absolute, Pa. */
+    public double motorChamber(int chamber) {
+        return kernel.motor.pressure[chamber];
+    }
+
+    /** Number of pump pistons, 1. */
+    public int pumpPistons() {
+        return kernel.pump.count;
+    }
+
+    /** Number of motor pistons, 1. */
+    public int motorPistons() {
+        return kernel.motor.count;
+    }
+
+    /** Time reached, s. */
+    public double time() {
+        return kernel.time;
+    }
+
+    /** Steps taken, 1. */
+    public long steps() {
+        return steps;
+    }
+
+    /** Steps taken back because the oil could not be solved, 1. */
+    public long rejected() {
+        return rejected;
+    }
+
+    /** True when the run could not go on. */
+    public boolean failed() {
+        return failed;
+    }
+
+    /** Oil that appeared from or vanished to nowhere since the start, over all oil in the loop, 1. */
+    public double oilDrift() {
+        return (kernel.oilHeld() - startOil - kernel.oilIn) / startOil;
+    }
+
+    /** Beginnings and ends so far, oldest first. */
+    public List<MotionEvent> events() {
+        return log.events();
+    }
+
+    /** How often a kind of event began, 1. */
+    public int count(MotionEvent.Kind kind) {
+        return log.count(kind);
+    }
+
+    /** How long a kind of event lasted in all, s. */
+    public double lasting(MotionEvent.Kind kind) {
+        return log.lasting(kind, kernel.time);
+    }
+}

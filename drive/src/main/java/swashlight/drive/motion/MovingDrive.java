@@ -1,0 +1,115 @@
+package swashlight.drive.motion;
+
+import swashlight.drive.description.DriveDescription;
+import swashlight.drive.description.Place;
+import swashlight.drive.description.UnitParameter;
+import swashlight.drive.description.UnitProperty;
+import swashlight.drive.heat.Cooling;
+import swashlight.drive.oil.Oil;
+import swashlight.drive.steady.Duty;
+import swashlight.drive.steady.InputState;
+import swashlight.drive.steady.SteadyPoint;
+import swashlight.drive.steady.SteadySolver;
+import swashlight.drive.steady.WheelState;
+
+/** A drive ready to be run piston by piston. */
+public final class MovingDrive {
+    private final double[] vector;
+
+    /** A drive from its description. */
+    public MovingDrive(DriveDescription description) {
+        this(description.vector());
+    }
+
+    /** A drive from a vector of values in index order, SI. */
+    public MovingDrive(double[] vector) {
+        this.vector = vector.clone();
+    }
+
+    /**
+     * Begins a run.
+     *
+     * @param duty what is done to the drive
+     * @param start how it begins
+     * @param tolerance unit 1, 1e-6 … 1e-2; {@link MotionRun#USUAL_TOLERANCE} is meant for everyday use
+     */
+    public MotionRun start(MotionDuty duty, MotionStart start, double tolerance) {
+        if (!(tolerance >= 1e-6 && tolerance <= 1e-2)) {
+            throw new IllegalArgumentException("tolerance is " + tolerance + "; it must lie between 1e-6 and 1e-2");
+        }
+        Oil oil = SteadySolver.oilOf(vector);
+        MotionKernel kernel = new MotionKernel(vector, oil.at(duty.oilTemperature()), duty.ambientPressure());
+        Shafts shafts = kernel.shafts;
+        shafts.lifted = duty.footing() == MotionDuty.Footing.LIFTED;
+        shafts.held = duty.footing() == MotionDuty.Footing.HELD;
+        shafts.throttle = duty.throttle().at(0);
+        shafts.slope = duty.slope().at(0);
+        boolean keyed = SteadySolver.keyed(vector);
+        shafts.engineRuns = duty.input() instanceof InputState.Running && keyed;
+        kernel.swashAngle = kernel.wantedSwash(duty.stroke().at(0));
+        if (start == MotionStart.SETTLED) {
+            settle(kernel, duty);
+        } else {
+            rest(kernel, duty, keyed);
+        }
+        return new MotionRun(duty, kernel, oil, Cooling.of(vector), tolerance, blocks());
+    }
+
+    private void rest(MotionKernel kernel, MotionDuty duty, boolean keyed) {
+        Shafts shafts = kernel.shafts;
+        if (shafts.engineRuns) {
+            shafts.engineSpeed = shafts.noLoadSpeed();
+            shafts.pumpSpeed = shafts.engineSpeed * shafts.beltRatio();
+        } else if (duty.input() instanceof InputState.Fixed fixed && keyed) {
+            shafts.pumpSpeed = fixed.shaftSpeed();
+        }
+        kernel.fill(duty.ambientPressure(), duty.ambientPressure(), duty.ambientPressure());
+    }
+
+    private void settle(MotionKernel kernel, MotionDuty duty) {
+        WheelState wheels = switch (duty.footing()) {
+            case GROUND -> new WheelState.Ground(duty.slope().at(0), duty.pull().at(0));
+            case LIFTED -> new WheelState.Lifted();
+            case HELD -> new WheelState.Held();
+        };
+        InputState input = duty.input() instanceof InputState.Running
+                ? new InputState.Running(duty.throttle().at(0))
+                : duty.input();
+        SteadySolver solver = new SteadySolver();
+        solver.load(vector);
+        boolean settled = solver.solve(new Duty(
+                input,
+                duty.stroke().at(0),
+                duty.oilTemperature(),
+                wheels,
+                duty.brake().at(0),
+                duty.bypass().at(0),
+                duty.ambientPressure(),
+                false));
+        if (!settled) {
+            throw new IllegalArgumentException("the duty has no settled state at time 0; start at rest instead");
+        }
+        SteadyPoint point = new SteadyPoint();
+        point.fill(solver);
+        Shafts shafts = kernel.shafts;
+        shafts.engineSpeed = point.engineSpeed();
+        shafts.engineRuns = shafts.engineRuns && shafts.engineSpeed > 0;
+        shafts.pumpSpeed = point.pumpSpeed();
+        shafts.motorSpeed = point.motorSpeed();
+        shafts.groundSpeed = point.groundSpeed();
+        kernel.fill(point.pressureA(), point.pressureB(), point.galleryPressure());
+    }
+
+    private double[] blocks() {
+        return new double[] {
+            get(Place.PUMP, UnitProperty.BLOCK_SPRING),
+            get(Place.PUMP, UnitProperty.BALANCE_RATIO),
+            get(Place.MOTOR, UnitProperty.BLOCK_SPRING),
+            get(Place.MOTOR, UnitProperty.BALANCE_RATIO)
+        };
+    }
+
+    private double get(Place place, UnitProperty property) {
+        return vector[new UnitParameter(place, property).index()];
+    }
+}
