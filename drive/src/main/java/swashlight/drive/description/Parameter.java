@@ -25,8 +25,8 @@ public sealed interface Parameter
         return facts().section();
     }
 
-    /** The quantity's spelt name within its section. */
-    default String name() {
+    /** The quantity's spelt name within its section: {@code boreClearance}. (An enum's own {@code name()} is its constant's.) */
+    default String term() {
         return facts().name();
     }
 

@@ -1,0 +1,66 @@
+package swashlight.files.demo;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import swashlight.files.document.Complaints;
+import swashlight.files.document.Source;
+import swashlight.files.document.Spot;
+import swashlight.files.unit.Nearest;
+
+/** Names and texts of what comes along. All of it is invented and says so. */
+public final class DemoShelf {
+    /** What stands before the name of a demo where a file name could stand too. */
+    public static final String PREFIX = "demo:";
+
+    private static final List<String> DRIVES = List.of("light-rider");
+    private static final List<String> CASES = List.of();
+
+    private DemoShelf() {}
+
+    /** Names of the drives. */
+    public static List<String> drives() {
+        return DRIVES;
+    }
+
+    /** Names of the machine cases. */
+    public static List<String> cases() {
+        return CASES;
+    }
+
+    /** The text of a drive. */
+    public static Source drive(String name) {
+        return text(name, DRIVES, "drive-");
+    }
+
+    /** The text of a case. */
+    public static Source machineCase(String name) {
+        return text(name, CASES, "case-");
+    }
+
+    private static Source text(String name, List<String> names, String prefix) {
+        if (!names.contains(name)) {
+            Complaints complaints = new Complaints(PREFIX + name);
+            complaints.add(
+                    "not-found",
+                    Spot.START,
+                    "",
+                    name,
+                    "there is no demo of that name",
+                    Nearest.to(name, names)
+                            .map(near -> "did you mean " + near + "?")
+                            .orElse("there are " + String.join(", ", names)));
+            throw complaints.fault();
+        }
+        String file = prefix + name + ".yaml";
+        try (InputStream stream = DemoShelf.class.getResourceAsStream(file)) {
+            if (stream == null) {
+                throw new IllegalStateException("resource " + file + " is missing from the build");
+            }
+            return Source.of(PREFIX + name + ".yaml", stream.readAllBytes());
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+}

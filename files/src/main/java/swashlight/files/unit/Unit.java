@@ -1,0 +1,77 @@
+package swashlight.files.unit;
+
+import java.math.BigDecimal;
+import swashlight.drive.description.Dimension;
+
+/**
+ * A unit of one dimension, with its exact way to SI.
+ *
+ * <pre>
+ *   SI value   = (number + offset) · factor
+ *   difference = number · factor               (a spread of 3 °C is 3 K)
+ * </pre>
+ */
+public final class Unit {
+    private final String label;
+    private final String symbol;
+    private final Dimension dimension;
+    private final Fraction factor;
+    private final BigDecimal offset;
+
+    Unit(String label, String symbol, Dimension dimension, Fraction factor, BigDecimal offset) {
+        this.label = label;
+        this.symbol = symbol;
+        this.dimension = dimension;
+        this.factor = factor;
+        this.offset = offset;
+    }
+
+    /** As written in files: cm3/rev. Empty for a plain number. */
+    public String label() {
+        return label;
+    }
+
+    /** As shown to people: cm³/rev. Empty for a plain number. */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** What it measures. */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** The SI value of a number of these units: the nearest double. */
+    public double toSi(BigDecimal number) {
+        return factor.multiply(number.add(offset)).doubleValue();
+    }
+
+    /** The SI value of a difference of so many units. */
+    public double differenceToSi(BigDecimal number) {
+        return factor.multiply(number).doubleValue();
+    }
+
+    /** How many of these units an SI value is, to some 45 digits. */
+    BigDecimal fromSi(double si) {
+        return factor.divide(new BigDecimal(si)).subtract(offset);
+    }
+
+    /** How many of these units an SI difference is, to some 45 digits. */
+    BigDecimal differenceFromSi(double si) {
+        return factor.divide(new BigDecimal(si));
+    }
+
+    /** This unit over another of the same dimension, unit 1. */
+    double ratio(Unit other) {
+        return factor.over(other.factor).multiply(BigDecimal.ONE).doubleValue();
+    }
+
+    boolean shifted() {
+        return offset.signum() != 0;
+    }
+
+    @Override
+    public String toString() {
+        return label.isEmpty() ? "1" : label;
+    }
+}
