@@ -39,6 +39,8 @@ final class Balance {
 
     private static final double GIVING_SLOPE = 1e-10; // flow per pressure beyond it, m³/(s·Pa): stiff (own estimate)
 
+    private static final double MOST_CAVITY = 0.9; // of the case pressure: hot wet oil would boil in the case itself, 1
+
     private static final double LEAST_FILL = 1e-9; // keeps the coordinate in range, 1
     static final double TWO_PI = 2 * Math.PI;
 
@@ -46,6 +48,7 @@ final class Balance {
     final UnitLaw motor = new UnitLaw(Place.MOTOR);
     final EngineLaw engine = new EngineLaw();
     final LoadLaw load = new LoadLaw();
+    final MakeUpBalance makeUp = new MakeUpBalance(this);
     final double[] unknown = new double[SIZE];
     final double[] residual = new double[SIZE];
     final double[] size = new double[SIZE]; // sum of the magnitudes in each balance
@@ -65,6 +68,7 @@ final class Balance {
     double oilDensity; // kg/m³
     double casePressure; // Pa
     double caseGapPressure; // Pa
+    double cavityPressure; // at which the oil parts, Pa
     double bypassOpening; // 1
     double filterConductance; // m³/(s·Pa)
     boolean motorFree;
@@ -76,8 +80,8 @@ final class Balance {
     double motorOilTorque; // N·m
 
     private double orificeFactor;
-    private double flow; // last orifice, m³/s
-    private double flowSlope; // m³/(s·Pa)
+    double flow; // last orifice, m³/s
+    double flowSlope; // m³/(s·Pa)
 
     /** Takes over oil, ambient pressure and bypass opening (0 … 1). */
     void conditions(OilAt oilNow, double ambient, double opening) {
@@ -85,6 +89,7 @@ final class Balance {
         viscosity = oilNow.dynamicViscosity();
         oilDensity = oilNow.density();
         casePressure = ambient;
+        cavityPressure = Math.min(oilNow.cavityPressure(), MOST_CAVITY * ambient);
         caseGapPressure = oilNow.gapPressure(ambient);
         bypassOpening = opening;
         orificeFactor = Orifice.DISCHARGE * Math.sqrt(2 / oilDensity);
@@ -92,6 +97,7 @@ final class Balance {
                 * vector[MakeUpParameter.FILTER_CLOGGING.index()]
                 / (1 - vector[MakeUpParameter.UNCOVERED_SHARE.index()]);
         filterConductance = 1 / (resistance * viscosity);
+        makeUp.conditions();
     }
 
     /** Fills residual, size and slope for the present unknowns. */
@@ -118,24 +124,24 @@ final class Balance {
         shoes(motor);
         relief(A, B, vector[LoopParameter.RELIEF_A.index()]);
         relief(B, A, vector[LoopParameter.RELIEF_B.index()]);
-        makeUp();
+        makeUp.add();
         ShaftBalance.input(this);
         ShaftBalance.motor(this);
     }
 
     /** Filling of a side: 1, or less where oil is missing. */
     double fill(int side) {
-        double missing = oil.cavityPressure() - unknown[side];
+        double missing = cavityPressure - unknown[side];
         return missing <= 0 ? 1 : Math.max(LEAST_FILL, 1 - missing / MISSING_SCALE);
     }
 
     /** Least coordinate: an empty side, Pa. */
     double emptiest() {
-        return oil.cavityPressure() - MISSING_SCALE * (1 - LEAST_FILL);
+        return cavityPressure - MISSING_SCALE * (1 - LEAST_FILL);
     }
 
     private void node(int side) {
-        double floor = oil.cavityPressure();
+        double floor = cavityPressure;
         double u = unknown[side];
         if (u >= floor) {
             oil.evaluate(u, oilValues, 0);
@@ -285,74 +291,13 @@ final class Balance {
         }
     }
 
-    private void makeUp() {
-        double filter = filterConductance * (casePressure - pressure[G]);
-        add(G, filter, Math.abs(filter));
-        slope[G * SIZE + G] -= filterConductance * pressureSlope[G];
-        double charge = vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
-        if (charge > 0) {
-            double delivered = charge * pumpSpeed / TWO_PI;
-            add(G, delivered, Math.abs(delivered));
-            if (engineDrives) {
-                slope[G * SIZE + INPUT] += charge * engine.shaftSlope / TWO_PI;
-            }
-            double setting = vector[MakeUpParameter.CHARGE_RELIEF.index()];
-            double gain = vector[MakeUpParameter.CHARGE_RELIEF_SLOPE.index()];
-            double over = pressure[G] - casePressure - setting;
-            double relieved = gain * ramp(over, setting);
-            add(G, -relieved, relieved);
-            slope[G * SIZE + G] -= gain * rampSlope(over, setting) * pressureSlope[G];
-        }
-        check(A);
-        check(B);
-    }
-
-    private void check(int side) {
-        check(side, pressure[G] - pressure[side]);
-        between(G, side, flow, flowSlope * pressureSlope[G], flowSlope * pressureSlope[side]);
-    }
-
-    /** Sets flow and slope through a check valve with its leak and its bleed for gallery less side pressure. */
-    private void check(int side, double difference) {
-        double full = vector[LoopParameter.CHECK_AREA.index()];
-        double fixed = bleedArea(side) + seatLeak(side);
-        double span = vector[LoopParameter.CHECK_SPAN.index()];
-        double x = (difference - vector[LoopParameter.CHECK_CRACK.index()]) / span;
-        double lift = x <= 0 ? 0 : x >= 1 ? 1 : x * x * (3 - 2 * x);
-        double liftSlope = x <= 0 || x >= 1 ? 0 : 6 * x * (1 - x) / span;
-        double least = vector[(side == A ? LoopParameter.CHECK_A_LIFT : LoopParameter.CHECK_B_LIFT).index()];
-        double reach = vector[(side == A ? LoopParameter.CHECK_A_REACH : LoopParameter.CHECK_B_REACH).index()];
-        if (lift < least || lift > reach) {
-            lift = Math.max(least, Math.min(lift, reach));
-            liftSlope = 0;
-        }
-        orifice(1, difference);
-        flowSlope = flowSlope * (fixed + full * lift) + flow * full * liftSlope;
-        flow = flow * (fixed + full * lift);
-    }
-
-    /** Flow from the gallery into a side through its check valve, seat leak and bleed, m³/s. */
-    double checkFlow(int side) {
-        check(side, pressure[G] - pressure[side]);
-        return flow;
-    }
-
-    double bleedArea(int side) {
-        double hole = vector[(side == A ? LoopParameter.BLEED_A : LoopParameter.BLEED_B).index()];
-        return Orifice.area(hole);
-    }
-
-    double seatLeak(int side) {
-        return vector[(side == A ? LoopParameter.CHECK_A_LEAK : LoopParameter.CHECK_B_LEAK).index()];
-    }
-
     /** Smooth start of a relief valve: 0, then a parabola over 5 % of the setting, then straight; Pa. */
     static double ramp(double over, double setting) {
         double knee = 0.05 * setting + 1;
         return over <= 0 ? 0 : over < knee ? over * over / (2 * knee) : over - knee / 2;
     }
 
-    private static double rampSlope(double over, double setting) {
+    static double rampSlope(double over, double setting) {
         double knee = 0.05 * setting + 1;
         return over <= 0 ? 0 : over < knee ? over / knee : 1;
     }
@@ -363,7 +308,7 @@ final class Balance {
     }
 
     /** A flow from one node to another with its slopes by the pressures at both ends. */
-    private void between(int from, int to, double through, double byFrom, double byTo) {
+    void between(int from, int to, double through, double byFrom, double byTo) {
         add(from, -through, Math.abs(through));
         add(to, through, Math.abs(through));
         slope[from * SIZE + from] -= byFrom;
@@ -372,7 +317,8 @@ final class Balance {
         slope[to * SIZE + to] -= byTo;
     }
 
-    private void orifice(double area, double difference) {
+    /** Sets {@link #flow} and {@link #flowSlope} of a sharp opening. */
+    void orifice(double area, double difference) {
         double square = difference * difference + Orifice.TRANSITION * Orifice.TRANSITION;
         double gain = orificeFactor * area / Math.sqrt(Math.sqrt(square));
         flow = gain * difference;

@@ -6,7 +6,6 @@ import static swashlight.drive.steady.Balance.G;
 
 import java.util.Arrays;
 import swashlight.drive.description.LoopParameter;
-import swashlight.drive.description.MakeUpParameter;
 import swashlight.drive.gap.Orifice;
 import swashlight.drive.gap.ThroatedGap;
 
@@ -122,25 +121,19 @@ final class LedgerBook {
     private void makeUp() {
         check(A, LedgerItem.CHECK_A, LedgerItem.BLEED_A, intoA);
         check(B, LedgerItem.CHECK_B, LedgerItem.BLEED_B, intoB);
-        double[] v = balance.vector;
-        double filter = balance.filterConductance * (balance.casePressure - balance.pressure[G]);
+        double filter = balance.makeUp.filterFlow();
         intoGallery[LedgerItem.FILTER.ordinal()] = filter;
         power[LedgerItem.FILTER.ordinal()] = filter * (caseWork - work[G]);
-        double charge = v[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
-        if (charge > 0) {
-            intoGallery[LedgerItem.CHARGE_PUMP.ordinal()] = charge * balance.pumpSpeed / TWO_PI;
-            double setting = v[MakeUpParameter.CHARGE_RELIEF.index()];
-            double relieved = v[MakeUpParameter.CHARGE_RELIEF_SLOPE.index()]
-                    * Balance.ramp(balance.pressure[G] - balance.casePressure - setting, setting);
-            intoGallery[LedgerItem.CHARGE_RELIEF.ordinal()] = -relieved;
-            power[LedgerItem.CHARGE_RELIEF.ordinal()] = relieved * (work[G] - caseWork);
-        }
+        intoGallery[LedgerItem.CHARGE_PUMP.ordinal()] = balance.makeUp.chargeFlow();
+        double relieved = balance.makeUp.reliefFlow();
+        intoGallery[LedgerItem.CHARGE_RELIEF.ordinal()] = -relieved;
+        power[LedgerItem.CHARGE_RELIEF.ordinal()] = relieved * (work[G] - caseWork);
     }
 
     private void check(int to, LedgerItem valve, LedgerItem bleed, double[] into) {
-        double all = balance.checkFlow(to);
-        double bled =
-                Orifice.flow(balance.bleedArea(to), balance.pressure[G] - balance.pressure[to], balance.oilDensity);
+        double all = balance.makeUp.checkFlow(to);
+        double bled = Orifice.flow(
+                balance.makeUp.bleedArea(to), balance.pressure[G] - balance.pressure[to], balance.oilDensity);
         into[valve.ordinal()] = all - bled;
         into[bleed.ordinal()] = bled;
         intoGallery[valve.ordinal()] = bled - all;

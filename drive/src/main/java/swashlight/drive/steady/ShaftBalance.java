@@ -2,13 +2,9 @@ package swashlight.drive.steady;
 
 import static swashlight.drive.steady.Balance.A;
 import static swashlight.drive.steady.Balance.B;
-import static swashlight.drive.steady.Balance.G;
 import static swashlight.drive.steady.Balance.INPUT;
 import static swashlight.drive.steady.Balance.MOTOR;
 import static swashlight.drive.steady.Balance.SIZE;
-import static swashlight.drive.steady.Balance.TWO_PI;
-
-import swashlight.drive.description.MakeUpParameter;
 
 /** The torque balances of the input shaft and the motor shaft, N·m, and their slopes: the shaft rows of {@link Balance}. */
 final class ShaftBalance {
@@ -27,7 +23,7 @@ final class ShaftBalance {
         double churn = pump.churn * balance.oilDensity;
         double speedy = viscous * pumpSpeed + churn * pumpSpeed * Math.abs(pumpSpeed);
         double pumpTorque =
-                pump.torquePerPressure * difference + turn * friction * sum + speedy + chargeTorque(balance);
+                pump.torquePerPressure * difference + turn * friction * sum + speedy + balance.makeUp.chargeTorque();
         balance.pumpTorque = pumpTorque;
         double[] slope = balance.slope;
         if (!balance.engineDrives) {
@@ -40,21 +36,9 @@ final class ShaftBalance {
         double perB = (-pump.torquePerPressure + turn * friction) * pressureSlope[B];
         slope[INPUT * SIZE + A] -= perA;
         slope[INPUT * SIZE + B] -= perB;
-        slope[INPUT * SIZE + G] -= chargeDisplacement(balance) / TWO_PI * balance.density[G] * pressureSlope[G];
+        balance.makeUp.takeChargeSlopes();
         double bySpeed = viscous + 2 * churn * Math.abs(pumpSpeed);
         slope[INPUT * SIZE + INPUT] += balance.engine.torqueSlope - bySpeed * balance.engine.shaftSlope;
-    }
-
-    private static double chargeTorque(Balance balance) {
-        double charge = chargeDisplacement(balance);
-        if (!(charge > 0)) return 0;
-        return charge
-                / TWO_PI
-                * (balance.oil.flowWork(balance.pressure[G]) - balance.oil.flowWork(balance.casePressure));
-    }
-
-    private static double chargeDisplacement(Balance balance) {
-        return balance.vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
     }
 
     /** What the oil gives the motor less friction and load. */

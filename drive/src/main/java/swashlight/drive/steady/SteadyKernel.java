@@ -126,7 +126,7 @@ final class SteadyKernel {
     /** An unknown kept where its law holds: sides not emptier than empty, the belt not slipping by more than its whole speed. */
     private double held(int index, double moved) {
         if (index <= G) {
-            return Math.max(index == G ? balance.oil.cavityPressure() : balance.emptiest(), moved);
+            return Math.max(index == G ? balance.cavityPressure : balance.emptiest(), moved);
         }
         double most = index == INPUT && balance.engineDrives ? balance.engine.mostLoad() : Double.MAX_VALUE;
         return Math.max(-most, Math.min(most, moved));

@@ -15,7 +15,8 @@ public final class SteadyPoint {
 
     private static final double EXTREME = 40e6; // Pa: beyond any drive of this class (common practice)
 
-    private static final double LEAST_FLOW = 1e-9; // m³/s: 0.06 cm³ a minute moves nothing
+    private static final double LEAST_FLOW =
+            1e-8; // m³/s: less is what a pressure's last digit sends through a wide open bypass, over 1e-9
     private static final double LEAST_POWER = 1e-6; // W
 
     private final LedgerBook book = new LedgerBook();
