@@ -33,6 +33,7 @@ public final class SteadySolver {
     boolean pushed;
     boolean skids; // pushed, and the wheels slide over the ground
     boolean beltOff; // the belt slips by its whole speed
+    private boolean engineOn; // runs, keyed, not stalled
     Duty duty;
     double swashAngle; // rad
     double wheelSpeedGiven; // m/s, pushed only
@@ -57,12 +58,11 @@ public final class SteadySolver {
         kernel.iterations = 0;
         standing = false;
         stalled = false;
-        beltOff = false;
         prepare(wanted);
         converged = settle(wanted);
         if (converged && balance.engineDrives && balance.engine.engineSpeed < balance.engine.stallSpeed) {
             stalled = true;
-            balance.engineDrives = false;
+            engineOn = false;
             balance.pumpSpeed = 0;
             converged = settle(wanted);
         }
@@ -79,13 +79,13 @@ public final class SteadySolver {
         swashAngle = swashAngle(vector, wanted.stroke(), balance.pump.fixedSwashAngle());
         balance.pump.swash(swashAngle);
         balance.load.load(vector);
-        balance.engineDrives = false;
+        engineOn = false;
         balance.pumpSpeed = 0;
         boolean keyed = keyed(vector);
         InputState input = wanted.input();
         if (input instanceof InputState.Running running) {
             balance.engine.load(vector, running.throttle());
-            balance.engineDrives = keyed;
+            engineOn = keyed;
         } else if (input instanceof InputState.Fixed fixed) {
             balance.pumpSpeed = keyed ? fixed.shaftSpeed() : 0;
         }
@@ -162,7 +162,7 @@ public final class SteadySolver {
 
     /** The direction in which the pump, or else the slope, would turn the motor; 0 when neither says. */
     private int likelyDirection() {
-        double shaft = balance.engineDrives ? balance.engine.noLoadShaftSpeed() : balance.pumpSpeed;
+        double shaft = engineOn ? balance.engine.noLoadShaftSpeed() : balance.pumpSpeed;
         double carried = balance.pump.displacement * shaft;
         if (balance.bypassOpening < 0.5 && Math.abs(carried) > 1e-3 * Math.abs(balance.motor.displacement)) {
             return carried > 0 ? 1 : -1;
@@ -172,6 +172,7 @@ public final class SteadySolver {
     }
 
     private boolean moving(int direction) {
+        reEngage();
         balance.direction = direction;
         balance.motorFree = true;
         balance.load.moving(direction);
@@ -184,12 +185,19 @@ public final class SteadySolver {
     }
 
     private boolean turning(double motorSpeed) {
+        reEngage();
         balance.motorFree = false;
         balance.motorSpeed = motorSpeed;
         balance.direction = motorSpeed < 0 ? -1 : 1;
         balance.load.moving(balance.direction);
         guess(0, 0);
         return balanced();
+    }
+
+    /** Every attempt begins with the belt holding, whatever the last one came to. */
+    private void reEngage() {
+        beltOff = false;
+        balance.engineDrives = engineOn;
     }
 
     /** Solves as guessed; where the engine's curve makes that fail, searches the belt's load by halving. */
