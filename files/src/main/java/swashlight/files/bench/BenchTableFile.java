@@ -1,14 +1,20 @@
 package swashlight.files.bench;
 
 import java.io.Reader;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import swashlight.drive.description.Dimension;
 import swashlight.drive.oil.Oil;
+import swashlight.files.document.InputFault;
+import swashlight.files.unit.Unit;
+import swashlight.files.unit.UnitTable;
 import swashlight.findings.losses.BenchPoint;
 import swashlight.findings.losses.BenchRun;
 
@@ -21,22 +27,37 @@ import swashlight.findings.losses.BenchRun;
  * place. {@code torque} may be missing, {@code share} of full stroke too (then 1).
  */
 public final class BenchTableFile {
-    private static final List<String> QUANTITIES =
-            List.of("speed", "pressure", "inlet pressure", "outlet pressure", "flow", "torque", "temperature", "share");
+    private static final Map<String, Dimension> QUANTITIES = quantities();
+
+    /** No reading of a bench is written with a larger number than this, in the unit of its column. */
+    private static final double LARGEST_WRITTEN = 1e12;
 
     private BenchTableFile() {}
 
-    /** Reads a file; throws {@link TableFault} with every fault in it. */
+    /** Reads a file; throws {@link InputFault} with everything wrong in it. */
     public static BenchRun read(Path path, BenchRun.Kind kind, Oil oil) {
         return read(Table.of(path), kind, oil);
     }
 
-    /** Reads a text under a file's name; throws {@link TableFault} with every fault in it. */
+    /** Reads a text under a file's name; throws {@link InputFault} with everything wrong in it. */
     public static BenchRun read(String file, Reader text, BenchRun.Kind kind, Oil oil) {
         return read(Table.of(file, text), kind, oil);
     }
 
-    private record Column(int place, double factor, double offset) {}
+    private static Map<String, Dimension> quantities() {
+        Map<String, Dimension> quantities = new LinkedHashMap<>();
+        quantities.put("speed", Dimension.ROTATION);
+        quantities.put("pressure", Dimension.PRESSURE);
+        quantities.put("inlet pressure", Dimension.PRESSURE);
+        quantities.put("outlet pressure", Dimension.PRESSURE);
+        quantities.put("flow", Dimension.FLOW);
+        quantities.put("torque", Dimension.TORQUE);
+        quantities.put("temperature", Dimension.TEMPERATURE);
+        quantities.put("share", Dimension.NUMBER);
+        return quantities;
+    }
+
+    private record Column(int place, Unit unit) {}
 
     private static BenchRun read(Table table, BenchRun.Kind kind, Oil oil) {
         Map<String, Column> columns = columns(table);
@@ -75,39 +96,46 @@ public final class BenchTableFile {
             String title = table.header().get(place);
             int open = title.indexOf('[');
             int close = title.indexOf(']');
-            String quantity = (open < 0 ? title : title.substring(0, open)).trim();
-            if (!QUANTITIES.contains(quantity)) {
+            String quantity = quantity(title);
+            if (!QUANTITIES.containsKey(quantity)) {
                 continue;
             }
-            String kind = quantity.endsWith("pressure") ? "pressure" : quantity;
-            String unit =
+            Dimension dimension = QUANTITIES.get(quantity);
+            String written =
                     open >= 0 && close > open ? title.substring(open + 1, close).trim() : "";
-            Optional<double[]> known = HeaderUnit.of(kind, unit);
-            if (known.isEmpty()) {
-                table.fault(
+            Optional<Unit> unit = written.isEmpty() ? Optional.empty() : UnitTable.find(dimension, written);
+            if (unit.isEmpty()) {
+                table.complain(
                         "unknown-unit",
                         1,
                         quantity,
                         title,
-                        "write the unit in brackets after the name, one of " + HeaderUnit.unitsOf(kind));
+                        "the header says no unit of this quantity",
+                        "write one in brackets after the name: " + UnitTable.of(dimension));
             } else {
-                columns.put(quantity, new Column(place, known.get()[0], known.get()[1]));
+                columns.put(quantity, new Column(place, unit.get()));
             }
         }
         return columns;
     }
 
+    private static String quantity(String title) {
+        int open = title.indexOf('[');
+        return (open < 0 ? title : title.substring(0, open)).trim();
+    }
+
     private static void demand(Table table, Map<String, Column> columns, String needed) {
         boolean named =
-                table.header().stream().anyMatch(title -> title.equals(needed) || title.startsWith(needed + " "));
+                table.header().stream().anyMatch(title -> quantity(title).equals(needed));
         if (!columns.containsKey(needed) && !named) {
-            table.fault(
+            table.complain(
                     "missing-column",
                     1,
                     needed,
                     String.join(",", table.header()),
-                    "this column is needed, such as \"" + needed + " ["
-                            + HeaderUnit.unitsOf(needed).split(",")[0] + "]\"");
+                    "the column is missing",
+                    "add it with its unit, such as \"" + needed + " ["
+                            + UnitTable.of(QUANTITIES.get(needed)).get(0) + "]\"");
         }
     }
 
@@ -115,8 +143,21 @@ public final class BenchTableFile {
     private static double value(
             Table table, Table.Row row, Map<String, Column> columns, String quantity, double low, double high) {
         Column column = columns.get(quantity);
-        double number = table.number(
-                row, column.place(), low / column.factor() - column.offset(), high / column.factor() - column.offset());
-        return Math.max(low, Math.min(high, column.factor() * (number + column.offset())));
+        OptionalDouble number = table.reading(row, column.place(), -LARGEST_WRITTEN, LARGEST_WRITTEN);
+        if (number.isEmpty()) {
+            return low;
+        }
+        double value = column.unit().toSi(BigDecimal.valueOf(number.getAsDouble()));
+        if (value >= low && value <= high) {
+            return value;
+        }
+        table.complain(
+                "out-of-range",
+                row.line(),
+                quantity,
+                table.text(row, column.place()),
+                "this is outside what can be",
+                "from " + low + " to " + high + " in SI is possible");
+        return low;
     }
 }

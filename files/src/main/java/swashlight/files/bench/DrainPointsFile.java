@@ -7,6 +7,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import swashlight.files.document.InputFault;
 import swashlight.findings.drain.DrainPoint;
 
 /**
@@ -33,12 +34,12 @@ public final class DrainPointsFile {
      */
     public record Content(List<DrainPoint> turning, List<Double> drainZeros, List<Double> deliveryZeros) {}
 
-    /** Reads a file; throws {@link TableFault} with every fault in it. */
+    /** Reads a file; throws {@link InputFault} with everything wrong in it. */
     public static Content read(Path path) {
         return read(Table.of(path));
     }
 
-    /** Reads a text under a file's name; throws {@link TableFault} with every fault in it. */
+    /** Reads a text under a file's name; throws {@link InputFault} with everything wrong in it. */
     public static Content read(String file, Reader text) {
         return read(Table.of(file, text));
     }
@@ -74,12 +75,13 @@ public final class DrainPointsFile {
             }
             if (pressure <= 0) {
                 if (outletPressure >= 0 && casePressure >= 0) {
-                    table.fault(
+                    table.complain(
                             "out-of-range",
                             row.line(),
                             "p_out_bar",
                             String.valueOf(outlet),
-                            "a turning pump's outlet must lie above its case; end the state in _stopped if it stood");
+                            "a turning pump's outlet must lie above its case",
+                            "end the state in _stopped if the pump stood");
                 }
                 continue;
             }
@@ -99,7 +101,8 @@ public final class DrainPointsFile {
         try {
             return text.isEmpty() ? 0 : LocalDateTime.parse(text).toEpochSecond(ZoneOffset.UTC);
         } catch (DateTimeException unread) {
-            table.fault("not-a-time", row.line(), "time", text, "a time such as 2023-12-21T11:39:36 is needed");
+            table.complain(
+                    "not-a-time", row.line(), "time", text, "this is no time", "write it like 2023-12-21T11:39:36");
             return 0;
         }
     }

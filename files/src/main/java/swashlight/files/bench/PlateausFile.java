@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import swashlight.files.document.InputFault;
 import swashlight.findings.rig.Plateau;
 import swashlight.findings.rig.PlateauLabels;
 
@@ -19,12 +20,12 @@ public final class PlateausFile {
 
     private PlateausFile() {}
 
-    /** Reads a file; throws {@link TableFault} with every fault in it. */
+    /** Reads a file; throws {@link InputFault} with everything wrong in it. */
     public static List<Plateau> read(Path path) {
         return read(Table.of(path));
     }
 
-    /** Reads a text under a file's name; throws {@link TableFault} with every fault in it. */
+    /** Reads a text under a file's name; throws {@link InputFault} with everything wrong in it. */
     public static List<Plateau> read(String file, Reader text) {
         return read(Table.of(file, text));
     }

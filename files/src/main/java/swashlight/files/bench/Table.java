@@ -8,17 +8,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import swashlight.files.document.FileComplaint;
+import swashlight.files.document.InputFault;
 
-/** A CSV file in memory: its header, its rows with their lines, and the faults met while reading it. */
+/** A CSV file in memory: its header, its rows with their lines, and what is wrong with it. */
 final class Table {
     private final String file;
     private final List<String> header;
     private final List<Row> rows;
-    private final List<TableFault.Fault> faults = new ArrayList<>();
+    private final List<FileComplaint> complaints = new ArrayList<>();
 
     private Table(String file, List<String> header, List<Row> rows) {
         this.file = file;
@@ -33,13 +36,7 @@ final class Table {
         try (Reader reader = Files.newBufferedReader(path, StandardCharsets.UTF_8)) {
             return of(path.getFileName().toString(), reader);
         } catch (IOException broken) {
-            throw new TableFault(List.of(new TableFault.Fault(
-                    "no-header",
-                    path.toString(),
-                    1,
-                    "file",
-                    broken.getMessage(),
-                    "a readable CSV file in UTF-8 is needed")));
+            throw broken(path.toString(), 1, String.valueOf(broken.getMessage()));
         }
     }
 
@@ -74,14 +71,16 @@ final class Table {
         return new Table(file, header, rows);
     }
 
-    private static TableFault broken(String file, long line, String given) {
-        return new TableFault(List.of(new TableFault.Fault(
-                "no-header",
+    private static InputFault broken(String file, long line, String given) {
+        return new InputFault(List.of(new FileComplaint(
+                "no-table",
                 file,
-                line,
-                "file",
+                (int) line,
+                1,
+                "",
                 given,
-                "a header line and rows of comma-separated values are needed")));
+                "this is not a table",
+                "a header line and rows of comma-separated values in UTF-8 are needed")));
     }
 
     List<String> header() {
@@ -92,73 +91,82 @@ final class Table {
         return rows;
     }
 
-    /** The place of a column, or a fault and −1. */
+    /** The place of a column, or a complaint and −1. */
     int column(String name) {
         int index = header.indexOf(name);
         if (index < 0) {
-            fault("missing-column", 1, name, String.join(",", header), "this column is needed");
+            complain(
+                    "missing-column",
+                    1,
+                    name,
+                    String.join(",", header),
+                    "the column is missing",
+                    "add it to the header");
         }
         return index;
     }
 
-    /** The text of a cell; empty where the column or the cell is missing (that fault is noted). */
+    /** The text of a cell; empty where the column or the cell is missing (that is complained of). */
     String text(Row row, int column) {
         if (column < 0) {
             return "";
         }
         if (column >= row.cells().size()) {
-            fault(
+            complain(
                     "short-row",
                     row.line(),
                     header.get(column),
                     String.join(",", row.cells()),
-                    "the row ends before this column");
+                    "the row ends before this column",
+                    "give each row as many cells as the header");
             return "";
         }
         return row.cells().get(column);
     }
 
-    /** The number in a cell within limits; the lower limit where there is none (that fault is noted). */
+    /** The number in a cell within limits; the lower limit where there is none (that is complained of). */
     double number(Row row, int column, double low, double high) {
+        return reading(row, column, low, high).orElse(low);
+    }
+
+    /** The number in a cell within limits, if there is one (that there is none is complained of). */
+    OptionalDouble reading(Row row, int column, double low, double high) {
         String text = text(row, column);
         if (column < 0 || column >= row.cells().size()) {
-            return low;
+            return OptionalDouble.empty();
         }
         double value;
         try {
             value = Double.parseDouble(text);
         } catch (NumberFormatException unread) {
-            fault(
-                    "not-a-number",
-                    row.line(),
-                    header.get(column),
-                    text,
-                    "a number is needed, with a point for decimals");
-            return low;
+            complain(
+                    "not-a-number", row.line(), header.get(column), text, "this is no number", "write it with a point");
+            return OptionalDouble.empty();
         }
         if (!(value >= low && value <= high)) {
-            fault(
+            complain(
                     "out-of-range",
                     row.line(),
                     header.get(column),
                     text,
-                    "a number from " + low + " to " + high + " is needed");
-            return low;
+                    "this is outside what can be",
+                    "from " + low + " to " + high + " is possible");
+            return OptionalDouble.empty();
         }
-        return value;
+        return OptionalDouble.of(value);
     }
 
-    void fault(String key, long line, String field, String given, String right) {
-        faults.add(new TableFault.Fault(key, file, line, field, given, right));
+    void complain(String key, long line, String field, String given, String wrong, String right) {
+        complaints.add(new FileComplaint(key, file, (int) line, 1, field, given, wrong, right));
     }
 
     /** Throws what was found, if anything was. */
     void check() {
         if (rows.isEmpty()) {
-            fault("no-rows", 1, "file", "", "at least one row below the header is needed");
+            complain("no-rows", 1, "", "", "there is no row below the header", "at least one is needed");
         }
-        if (!faults.isEmpty()) {
-            throw new TableFault(faults);
+        if (!complaints.isEmpty()) {
+            throw new InputFault(complaints);
         }
     }
 }

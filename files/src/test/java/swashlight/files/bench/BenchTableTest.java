@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import swashlight.drive.oil.Oil;
 import swashlight.drive.unit.Efficiency;
+import swashlight.files.document.FileComplaint;
+import swashlight.files.document.InputFault;
 import swashlight.findings.losses.BenchRun;
 
 final class BenchTableTest {
@@ -43,21 +45,6 @@ final class BenchTableTest {
         assertThat(found.hydromechanical()).isCloseTo(hydromechanical, offset(digits));
     }
 
-    /** Factors against printed absolute values: NIST SP 811, appendix B. */
-    @ParameterizedTest
-    @CsvSource({
-        "pressure,psi,6894.757,0.0005",
-        "flow,gpm,6.309020e-5,5e-12",
-        "torque,in.lbf,0.1129848,5e-8",
-        "torque,ft.lbf,1.355818,5e-7",
-        "speed,rpm,0.1047198,5e-8"
-    })
-    void factorsArePrintedOnes(String quantity, String unit, double printed, double digits) {
-        double[] known = HeaderUnit.of(quantity, unit).orElseThrow();
-        assertThat(known[0]).isCloseTo(printed, offset(digits));
-        assertThat(known[1]).isZero();
-    }
-
     @Test
     void portsMayStandForTheDifferenceAndCommentsArePassedOver() {
         String text =
@@ -74,25 +61,25 @@ final class BenchTableTest {
     void everyFaultIsNamedWithItsPlace() {
         String text =
                 "speed [rpm],pressure [bar],flow [L/min],temperature [°C]\n1500,100,30,50\n-3,hundred,30,50\n1500,100\n";
-        TableFault fault = catchThrowableOfType(
-                TableFault.class,
+        InputFault fault = catchThrowableOfType(
+                InputFault.class,
                 () -> BenchTableFile.read("bad.csv", new StringReader(text), BenchRun.Kind.PUMP, OIL));
-        assertThat(fault.faults())
-                .extracting(TableFault.Fault::key)
+        assertThat(fault.complaints())
+                .extracting(FileComplaint::key)
                 .containsExactly("not-a-number", "out-of-range", "short-row", "short-row");
-        assertThat(fault.faults().get(0).line()).isEqualTo(3);
-        assertThat(fault.getMessage()).contains("bad.csv, line 3, pressure [bar]: \"hundred\"");
+        assertThat(fault.complaints().get(0).line()).isEqualTo(3);
+        assertThat(fault.getMessage()).contains("bad.csv, line 3, column 1, pressure [bar]: \"hundred\"");
     }
 
     @Test
     void unitsAndColumnsAreAskedFor() {
         assertThatThrownBy(() -> BenchTableFile.read(
                         "bad.csv", new StringReader("speed [knots],flow [L/min]\n1,2\n"), BenchRun.Kind.PUMP, OIL))
-                .isInstanceOf(TableFault.class)
+                .isInstanceOf(InputFault.class)
                 .hasMessageContaining("rpm")
                 .hasMessageContaining("temperature")
                 .hasMessageContaining("pressure");
         assertThatThrownBy(() -> BenchTableFile.read("empty.csv", new StringReader(""), BenchRun.Kind.PUMP, OIL))
-                .isInstanceOf(TableFault.class);
+                .isInstanceOf(InputFault.class);
     }
 }
