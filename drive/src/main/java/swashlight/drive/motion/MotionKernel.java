@@ -57,9 +57,8 @@ final class MotionKernel {
     private final double[] startPump;
     private final double[] startMotor;
     private final double[] startSides = new double[3];
-    private final double[] pressures; // at the step's start, Pa
-    private final double[] middle; // at the first stage, Pa
-    private final double[] trend; // change over the last step, Pa
+    private final PressurePath path;
+    private double lastStep = 1; // s
     private double startEngine;
     private double startPumpSpeed;
     private double startMotorSpeed;
@@ -92,9 +91,7 @@ final class MotionKernel {
         returnRate = vector[InputParameter.CONTROL_RETURN_RATE.index()];
         startPump = new double[pump.count];
         startMotor = new double[motor.count];
-        pressures = new double[pump.count + motor.count + 3];
-        middle = new double[pressures.length];
-        trend = new double[pressures.length];
+        path = new PressurePath(pump, motor, sides);
     }
 
     /** Goes on with the oil at another temperature; masses stay. */
@@ -179,18 +176,18 @@ final class MotionKernel {
     boolean step(double step, double wantedSwash) {
         begin();
         double tau = GAMMA * step;
-        foresee(step / lastStep * GAMMA);
+        path.foresee(step / lastStep * GAMMA);
         boolean solved = stage(tau, tau, wantedSwash, 1, 0);
         if (solved) {
             double carry = (1 - GAMMA) / GAMMA;
-            lean(carry);
+            path.lean(carry);
             solved = stage(tau, step, wantedSwash, 1 - carry, carry);
         }
         if (!solved) {
             back();
             return false;
         }
-        bend();
+        errorEstimate = path.bend();
         lastStep = step;
         double turned = step * (startPumpSpeed + shafts.pumpSpeed) / 2;
         pumpAngle = startPumpAngle + turned;
@@ -201,80 +198,11 @@ final class MotionKernel {
         return true;
     }
 
-    private double lastStep = 1; // s
-
-    /** Starts the first stage's pressures from where they were heading: share of the last step to look ahead. */
-    private void foresee(double share) {
-        double most = Math.min(share, 1);
-        ahead(pump, 0, most);
-        ahead(motor, pump.count, most);
-        int first = pump.count + motor.count;
-        for (int side = 0; side < 3; side++) {
-            double guess = sides.pressure[side] + most * trend[first + side];
-            sides.pressure[side] = Math.max(0.5 * sides.pressure[side], guess);
-        }
-    }
-
-    private void ahead(ChamberSet unit, int first, double share) {
-        for (int k = 0; k < unit.count; k++) {
-            double guess = unit.pressure[k] + share * trend[first + k];
-            unit.pressure[k] = Math.max(0.5 * unit.pressure[k], guess);
-        }
-    }
-
-    /** Starts the second stage's pressures on the line from the step's start through the first stage. */
-    private void lean(double carry) {
-        lean(pump.pressure, 0, pump.count, carry);
-        lean(motor.pressure, pump.count, motor.count, carry);
-        lean(sides.pressure, pump.count + motor.count, 3, carry);
-    }
-
-    private void lean(double[] pressure, int first, int count, double carry) {
-        for (int k = 0; k < count; k++) {
-            double now = pressure[k];
-            middle[first + k] = now;
-            double guess = now + carry * (now - pressures[first + k]);
-            pressure[k] = Math.max(0.5 * now, guess);
-        }
-    }
-
-    /** How far the end lies off the line through start and first stage: in torque and side pressure, over their own sizes. */
-    private void bend() {
-        double difference = Math.abs(sides.pressure[SideSystem.A] - sides.pressure[SideSystem.B]) + BEND_SCALE;
-        double torque = bent(pump, 0) / (Math.abs(pump.area * pump.pitch * pump.tan * pump.count / Math.PI) + 1e-9)
-                + bent(motor, pump.count) / Math.abs(motor.area * motor.pitch * motor.tan * motor.count / Math.PI);
-        int first = pump.count + motor.count;
-        double side = 0;
-        for (int s = 0; s < 3; s++) {
-            double chord = (middle[first + s] - pressures[first + s]) / GAMMA;
-            trend[first + s] = sides.pressure[s] - pressures[first + s];
-            if (s < 2) {
-                side = Math.max(side, Math.abs(trend[first + s] - chord));
-            }
-        }
-        errorEstimate = Math.max(torque, side) / difference;
-    }
-
-    private double bent(ChamberSet unit, int first) {
-        double sum = 0;
-        for (int k = 0; k < unit.count; k++) {
-            double chord = (middle[first + k] - pressures[first + k]) / GAMMA;
-            double moved = unit.pressure[k] - pressures[first + k];
-            trend[first + k] = moved;
-            sum += Math.abs(unit.volumeSlope[k] * (moved - chord));
-        }
-        return sum;
-    }
-
-    private static final double BEND_SCALE = 2e5; // Pa: below it pressures count absolutely
-
     private void begin() {
         System.arraycopy(pump.mass, 0, startPump, 0, pump.count);
         System.arraycopy(motor.mass, 0, startMotor, 0, motor.count);
         System.arraycopy(sides.mass, 0, startSides, 0, 3);
-        System.arraycopy(pump.pressure, 0, pressures, 0, pump.count);
-        System.arraycopy(motor.pressure, 0, pressures, pump.count, motor.count);
-        System.arraycopy(sides.pressure, 0, pressures, pump.count + motor.count, 3);
+        path.begin();
         startEngine = shafts.engineSpeed;
         startPumpSpeed = shafts.pumpSpeed;
         startMotorSpeed = shafts.motorSpeed;
@@ -292,9 +220,7 @@ final class MotionKernel {
         System.arraycopy(startPump, 0, pump.mass, 0, pump.count);
         System.arraycopy(startMotor, 0, motor.mass, 0, motor.count);
         System.arraycopy(startSides, 0, sides.mass, 0, 3);
-        System.arraycopy(pressures, 0, pump.pressure, 0, pump.count);
-        System.arraycopy(pressures, pump.count, motor.pressure, 0, motor.count);
-        System.arraycopy(pressures, pump.count + motor.count, sides.pressure, 0, 3);
+        path.back();
         shafts.engineSpeed = startEngine;
         shafts.pumpSpeed = startPumpSpeed;
         shafts.motorSpeed = startMotorSpeed;

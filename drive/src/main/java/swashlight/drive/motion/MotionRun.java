@@ -178,7 +178,7 @@ public final class MotionRun {
         return separating / Math.max(clamping, 1e-9);
     }
 
-    /** Present value of a channel, in its SI unit. */
+    /** Present value of a channel, SI unit of its dimension. */
     public double value(MotionChannel channel) {
         Shafts shafts = kernel.shafts;
         SideSystem sides = kernel.sides;
