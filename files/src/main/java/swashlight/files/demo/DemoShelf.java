@@ -14,8 +14,20 @@ public final class DemoShelf {
     /** What stands before the name of a demo where a file name could stand too. */
     public static final String PREFIX = "demo:";
 
-    private static final List<String> DRIVES = List.of("light-rider");
-    private static final List<String> CASES = List.of();
+    private static final List<String> DRIVES = List.of("light-rider", "zero-turn-side", "small-loader");
+    private static final List<String> CASES = List.of(
+            "rider-fades-uphill",
+            "rider-slow-since-pushed",
+            "side-weak-forward",
+            "rider-fades-hot",
+            "side-hard-to-push",
+            "loader-slow-with-pallets",
+            "rider-after-oil-change",
+            "loader-howls-cold",
+            "rider-slow-everywhere",
+            "side-one-odd-reading",
+            "rider-too-little-known",
+            "loader-worn-pump");
 
     private DemoShelf() {}
 

@@ -44,7 +44,7 @@ public final class Fields {
 
     /** The field's name as in messages. */
     public String field(String key) {
-        return path.isEmpty() ? key : path + "." + key;
+        return path.isEmpty() || key.isEmpty() ? path + key : path + "." + key;
     }
 
     /** Where everything wrong is gathered. */
@@ -174,7 +174,7 @@ public final class Fields {
                         field(key),
                         entry.value().words(),
                         "this key is not known here",
-                        advice.apply(key).orElseGet(() -> instead(key, asked)));
+                        tornText(key, entry.value()).or(() -> advice.apply(key)).orElseGet(() -> instead(key, asked)));
             }
         });
     }
@@ -193,6 +193,14 @@ public final class Fields {
             return Optional.empty();
         }
         return Optional.of(leaf);
+    }
+
+    /** {@code {note: with driver, bucket empty}} makes a key of what stands behind the comma. */
+    private static Optional<String> tornText(String key, Node value) {
+        boolean torn = key.contains(" ")
+                && value instanceof Node.Leaf leaf
+                && leaf.text().isEmpty();
+        return torn ? Optional.of("put a text with a comma in quotes") : Optional.empty();
     }
 
     private static String instead(String given, Set<String> words) {

@@ -1,5 +1,6 @@
 package swashlight.files.document;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -44,5 +45,18 @@ public record Heading(String name, boolean invented, String about) {
                 root.text("name", LONGEST_NAME).orElse(usualName),
                 root.flag("invented").orElse(false),
                 root.text("about", LONGEST_ABOUT).orElse(""));
+    }
+
+    /** The beginning of a file to write. */
+    public static Map<String, Object> tree(String kind, String name, boolean invented, String about) {
+        Map<String, Object> root = new LinkedHashMap<>();
+        root.put("format", FORMAT);
+        root.put("kind", kind);
+        root.put("name", name);
+        root.put("invented", invented);
+        if (!about.isEmpty()) {
+            root.put("about", about);
+        }
+        return root;
     }
 }

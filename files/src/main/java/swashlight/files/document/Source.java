@@ -7,6 +7,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -44,6 +45,15 @@ public record Source(String file, String text, Optional<Path> folder) {
         }
         return new Source(
                 name, decoded(name, bytes), Optional.of(path.toAbsolutePath().getParent()));
+    }
+
+    /** A path as somebody wrote it; throws {@link InputFault} when it cannot be one. */
+    public static Path path(String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException broken) {
+            throw fault("not-found", text, "this cannot be the name of a file", "name a file that can be read");
+        }
     }
 
     /** Bytes that came from elsewhere, UTF-8; throws {@link InputFault} when they cannot be text. */

@@ -11,6 +11,7 @@ import swashlight.files.document.InputFault;
 import swashlight.files.document.Node;
 import swashlight.files.document.Source;
 import swashlight.files.document.Syntax;
+import swashlight.files.document.TreeText;
 import swashlight.files.unit.UnitSystem;
 
 /** Drive descriptions in files. */
@@ -31,13 +32,25 @@ public final class DriveFiles {
         return drive.orElseThrow();
     }
 
+    /** The drive that stands below a key of another file. */
+    public static Optional<DriveDescription> inline(Fields fields, String usualName) {
+        return DriveReader.read(fields, usualName).map(DriveFile::drive);
+    }
+
     /** One of the invented drives that come along: {@link DemoShelf#drives()}. */
     public static DriveDescription demo(String name) {
         return open(DemoShelf.drive(name)).drive();
     }
 
+    /** The drive somebody names on a command line or in a case: a file, or {@code demo:} and a name. */
+    public static DriveDescription named(String text) {
+        return text.startsWith(DemoShelf.PREFIX)
+                ? demo(text.substring(DemoShelf.PREFIX.length()))
+                : read(Source.path(text));
+    }
+
     /** A complete description that reads back the same to the last bit. */
     public static String write(DriveFile file, Syntax syntax, UnitSystem system) {
-        return syntax == Syntax.YAML ? DriveYaml.write(file, system) : DriveJson.write(file, system);
+        return TreeText.of(DriveTree.of(file, system), syntax);
     }
 }
