@@ -1,0 +1,106 @@
+package swashlight.findings.evidence;
+
+import java.util.ArrayList;
+import java.util.List;
+import swashlight.drive.description.DriveDescription;
+import swashlight.findings.cause.Cause;
+import swashlight.findings.cause.Causes;
+import swashlight.findings.cause.LookOdds;
+import swashlight.findings.expect.Comparison;
+import swashlight.findings.expect.Rehearsal;
+import swashlight.findings.reading.Look;
+
+/** Weighs all causes on one case, and draws more machines for those that matter until the probabilities stand still. */
+public final class Inference {
+    private static final double WITHIN_REACH = 12; // nat below the best at first look: not hopeless
+
+    private final InferenceOptions options;
+
+    public Inference(InferenceOptions options) {
+        this.options = options;
+    }
+
+    /** The posterior of all causes of a drive, from readings and looks. */
+    public Posterior weigh(
+            DriveDescription drive,
+            List<Comparison> readings,
+            java.util.Set<Look> seen,
+            java.util.Set<Look> notSeen) {
+        Rehearsal rehearsal = new Rehearsal(readings);
+        Unknowns unknowns = new Unknowns(drive, rehearsal.errors());
+        Target target = Target.of(readings);
+        CommonDraws draws =
+                new CommonDraws(
+                options.seed(), options.batches(), LineDraw.width(target.size(), unknowns.size()));
+        List<CauseSampler> samplers = new ArrayList<>();
+        double[] prior = new double[Causes.all().size()];
+        for (int h = 0; h < prior.length; h++) {
+            Cause cause = Causes.all().get(h);
+            prior[h] = cause.odds() * LookOdds.chance(seen, notSeen, cause);
+            samplers.add(new CauseSampler(
+                    new CauseMachine(cause, unknowns, rehearsal), target, cause.severity(), draws, options.sampler()));
+        }
+        double[] guess = propose(samplers, prior);
+        double highest = Double.NEGATIVE_INFINITY;
+        for (double log : guess) {
+            highest = Math.max(highest, log);
+        }
+        List<CauseEvidence> causes = new ArrayList<>();
+        for (int h = 0; h < prior.length; h++) {
+            int first = target.size() == 0 ? 1 : firstDraws(guess[h] - highest);
+            causes.add(new CauseEvidence(Causes.all().get(h), prior[h], samplers.get(h), samplers.get(h).weigh(first)));
+        }
+        return settle(causes);
+    }
+
+    /** Looks at every cause with the slopes of the first, then takes slopes of their own for those within reach; ln of shares, 1. */
+    private static double[] propose(List<CauseSampler> samplers, double[] prior) {
+        double[] guess = new double[prior.length];
+        double highest = Double.NEGATIVE_INFINITY;
+        CauseSampler first = samplers.get(0);
+        first.prepare();
+        for (int h = 0; h < guess.length; h++) {
+            if (h > 0) {
+                samplers.get(h).glance(first);
+            }
+            guess[h] = Math.log(prior[h]) + samplers.get(h).logLinearEvidence();
+            highest = Math.max(highest, guess[h]);
+        }
+        for (int h = 1; h < guess.length; h++) {
+            if (guess[h] > highest - WITHIN_REACH) {
+                samplers.get(h).prepare();
+                guess[h] = Math.log(prior[h]) + samplers.get(h).logLinearEvidence();
+            }
+        }
+        return guess;
+    }
+
+    private int firstDraws(double logShare) {
+        double relative = Math.exp(logShare);
+        return relative < 1e-5 ? options.leastDraws() : relative < 0.03 ? options.someDraws() : options.mostDraws();
+    }
+
+    /** Redraws causes whose chance errors still move the answer. */
+    private Posterior settle(List<CauseEvidence> causes) {
+        Posterior posterior = new Posterior(causes, options.batches());
+        for (int round = 0; round < options.rounds(); round++) {
+            boolean changed = false;
+            for (int h = 0; h < causes.size(); h++) {
+                CauseEvidence cause = causes.get(h);
+                int present = cause.weighed().perBatch();
+                double moves = posterior.probability(h) * cause.weighed().relativeError();
+                boolean thin = posterior.probability(h) > 0.05
+                        && cause.weighed().effectiveSize() < options.wantedSize();
+                if ((moves > options.tolerance() || thin) && present < options.limit()) {
+                    causes.set(h, cause.redrawn(Math.min(options.limit(), Math.max(options.mostDraws(), 2 * present))));
+                    changed = true;
+                }
+            }
+            if (!changed) {
+                break;
+            }
+            posterior = new Posterior(causes, options.batches());
+        }
+        return posterior;
+    }
+}

@@ -1,0 +1,138 @@
+package swashlight.findings.evidence;
+
+import java.util.Arrays;
+import swashlight.findings.expect.Forecast;
+
+/**
+ * Draws unknowns at one severity. First all of them from the line given the readings; of these the few directions that the readings pin
+ * down are thrown away, the line is moved to meet the true machine along them, and they are drawn anew.
+ */
+final class LineDraw {
+    private static final double FAR = 1.5; // errors of a reading: a line that missed by more is moved once more
+    private static final int MOVES = 3;
+
+    private final Machine machine;
+    private final Target target;
+    private final LinearView view;
+    private final LinearView tight;
+    private final TightSpace space;
+    private final int[] kept;
+    private final Straightening straight;
+    private final CommonDraws draws;
+    private final double defence;
+    private final double[] small;
+    private final double[] part;
+    private final double[] along;
+    private final double[] noise;
+    private final double[] still;
+
+    LineDraw(Machine machine, Target target, LinearView view, LinearTable table, CommonDraws draws, double defence) {
+        this.machine = machine;
+        this.target = target;
+        this.view = view;
+        this.kept = table.kept();
+        this.straight = table.straight();
+        this.draws = draws;
+        this.defence = defence;
+        space = new TightSpace(view.jacobian, view.variance, view.k);
+        tight = new LinearView(view.n, space.size());
+        double[][] slopes = space.slopes(view.jacobian);
+        for (int i = 0; i < view.n; i++) {
+            tight.used[i] = view.used[i];
+            tight.variance[i] = view.variance[i];
+            System.arraycopy(slopes[i], 0, tight.jacobian[i], 0, tight.k);
+        }
+        tight.prepare();
+        small = new double[view.k];
+        part = new double[view.k];
+        along = new double[tight.k];
+        noise = new double[view.n];
+        still = new double[view.n];
+    }
+
+    /** How many normal numbers a draw takes, for so many readings and unknowns, 1. */
+    static int width(int readings, int nuisances) {
+        return 3 * readings + nuisances;
+    }
+
+    /** Fills z and the forecast there; returns ln of likelihood over density against the prior, 1. Severity in own unit. */
+    double draw(double severity, int batch, int draw, double[] z, Forecast forecast) {
+        int n = view.n;
+        for (int j = 0; j < z.length; j++) {
+            z[j] = draws.normal(batch, draw, 3 * n + j);
+        }
+        for (int l = 0; l < view.k; l++) {
+            small[l] = z[kept[l]];
+        }
+        if (draws.uniform(batch, draw, CommonDraws.FIRST) >= defence) {
+            int set = view.picked(draws.uniform(batch, draw, CommonDraws.WILD));
+            noise(view, set, batch, draw, 0);
+            view.condition(set, small, noise);
+        }
+        space.outside(small);
+        for (int i = 0; i < n; i++) {
+            tight.residual[i] = view.used[i] ? view.residual[i] - view.along(i, small) : 0;
+        }
+        tight.offsetMoved();
+        double mixture = logMixture(tight.logEvidence() - view.logEvidence(), defence);
+        meet(severity, z, forecast);
+        for (int b = 0; b < along.length; b++) {
+            along[b] = draws.normal(batch, draw, 2 * n + b);
+        }
+        if (draws.uniform(batch, draw, CommonDraws.SECOND) >= defence) {
+            int set = tight.picked(draws.uniform(batch, draw, CommonDraws.WILD));
+            noise(tight, set, batch, draw, n);
+            tight.condition(set, along, noise);
+        }
+        place(z);
+        machine.predict(severity, z, forecast);
+        mixture += logMixture(tight.logLikelihood(along) - tight.logEvidence(), defence);
+        return WildLaw.logLikelihood(target, forecast) - mixture;
+    }
+
+    private void noise(LinearView of, int set, int batch, int draw, int from) {
+        int first = of.first(set);
+        int second = of.second(set);
+        for (int i = 0; i < noise.length; i++) {
+            double size = Math.sqrt(of.variance[i]) * (i == first || i == second ? WildLaw.WIDTH : 1);
+            noise[i] = size * draws.normal(batch, draw, from + i);
+        }
+    }
+
+    /** Moves the tight line to the machine, where the rest is as drawn and the tight directions are as the readings want them. */
+    private void meet(double severity, double[] z, Forecast forecast) {
+        boolean far = tight.k > 0;
+        for (int move = 0; move < MOVES && far; move++) {
+            Arrays.fill(along, 0);
+            tight.condition(tight.likeliest(), along, still);
+            place(z);
+            machine.predict(severity, z, forecast);
+            far = false;
+            for (int i = 0; i < view.n; i++) {
+                if (view.used[i] && forecast.solved(i)) {
+                    double off = straight.of(i, target.value(i)) - straight.of(i, forecast.value(i));
+                    double moved = off + tight.along(i, along);
+                    far |= Math.abs(moved - tight.residual[i]) > FAR;
+                    tight.residual[i] = moved;
+                }
+            }
+            tight.offsetMoved();
+        }
+    }
+
+    private void place(double[] z) {
+        System.arraycopy(small, 0, part, 0, part.length);
+        space.add(along, part);
+        for (int l = 0; l < kept.length; l++) {
+            z[kept[l]] = part[l];
+        }
+    }
+
+    /** ln((1 − β) e^ratio + β). */
+    static double logMixture(double ratio, double defence) {
+        double linear = Math.log(1 - defence) + ratio;
+        double prior = Math.log(defence);
+        double higher = Math.max(linear, prior);
+        return higher + Math.log(Math.exp(linear - higher) + Math.exp(prior - higher));
+    }
+}

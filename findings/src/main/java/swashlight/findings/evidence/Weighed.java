@@ -1,0 +1,145 @@
+package swashlight.findings.evidence;
+
+import swashlight.findings.expect.Forecast;
+
+/** Machines drawn for one cause, with their weights: its evidence and everything that is said about it once it is believed. */
+public final class Weighed {
+    private final int batches;
+    private final int perBatch;
+    private final double[] logWeight;
+    private final double[] severity;
+    private final double[][] expected;
+    private final boolean[][] solved;
+    private final double[][] nuisance;
+    private int unsolved;
+
+    Weighed(int batches, int perBatch, int readings) {
+        this.batches = batches;
+        this.perBatch = perBatch;
+        int count = batches * perBatch;
+        logWeight = new double[count];
+        severity = new double[count];
+        expected = new double[count][readings];
+        solved = new boolean[count][readings];
+        nuisance = new double[count][];
+    }
+
+    void note(int batch, int draw, double level, double weight, Forecast forecast, double[] z) {
+        int place = batch * perBatch + draw;
+        logWeight[place] = weight;
+        severity[place] = level;
+        nuisance[place] = z.clone();
+        boolean all = true;
+        for (int i = 0; i < expected[place].length; i++) {
+            expected[place][i] = forecast.value(i);
+            solved[place][i] = forecast.solved(i);
+            all &= forecast.solved(i);
+        }
+        unsolved += all ? 0 : 1;
+    }
+
+    /** How many machines. */
+    public int size() {
+        return logWeight.length;
+    }
+
+    /** How many per batch. */
+    public int perBatch() {
+        return perBatch;
+    }
+
+    /** How many had a reading without a settled state. */
+    public int unsolved() {
+        return unsolved;
+    }
+
+    /** Largest ln of a weight; unit 1. */
+    double highest() {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (double log : logWeight) {
+            highest = Math.max(highest, log);
+        }
+        return highest;
+    }
+
+    /** ln Z, readings times their errors; unit 1. */
+    public double logEvidence() {
+        double highest = highest();
+        return highest + Math.log(sum(highest, 0, logWeight.length) / logWeight.length);
+    }
+
+    /** Evidence of one batch over e^reference; unit 1. */
+    double batchEvidence(int batch, double reference) {
+        return sum(reference, batch * perBatch, (batch + 1) * perBatch) / perBatch;
+    }
+
+    private double sum(double reference, int from, int to) {
+        double sum = 0;
+        for (int i = from; i < to; i++) {
+            sum += Math.exp(logWeight[i] - reference);
+        }
+        return sum;
+    }
+
+    /** Relative standard error of Z, from the scatter of the batches; unit 1. */
+    public double relativeError() {
+        double reference = highest();
+        double mean = sum(reference, 0, logWeight.length) / logWeight.length;
+        double squares = 0;
+        for (int batch = 0; batch < batches; batch++) {
+            double off = batchEvidence(batch, reference) / mean - 1;
+            squares += off * off;
+        }
+        return Math.sqrt(squares / (batches * (batches - 1.0)));
+    }
+
+    /** Effective sample size, (Σw)²/Σw²; unit 1. */
+    public double effectiveSize() {
+        double highest = highest();
+        double sum = 0;
+        double squares = 0;
+        for (double log : logWeight) {
+            double weight = Math.exp(log - highest);
+            sum += weight;
+            squares += weight * weight;
+        }
+        return sum * sum / squares;
+    }
+
+    /** Share of one machine in this cause, 1. */
+    public double share(int place) {
+        double highest = highest();
+        return Math.exp(logWeight[place] - highest) / sum(highest, 0, logWeight.length);
+    }
+
+    /** All shares, 1 each, summing to 1. */
+    public double[] shares() {
+        double highest = highest();
+        double sum = sum(highest, 0, logWeight.length);
+        double[] shares = new double[logWeight.length];
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] = Math.exp(logWeight[i] - highest) / sum;
+        }
+        return shares;
+    }
+
+    /** Severity of one machine, in the cause's own unit. */
+    public double severity(int place) {
+        return severity[place];
+    }
+
+    /** Unknowns of one machine, standard deviations. */
+    public double[] nuisance(int place) {
+        return nuisance[place].clone();
+    }
+
+    /** What one machine shows for a reading, SI unit of its comparison. */
+    public double expected(int place, int reading) {
+        return expected[place][reading];
+    }
+
+    /** Whether one machine found a settled state for a reading. */
+    public boolean solved(int place, int reading) {
+        return solved[place][reading];
+    }
+}
