@@ -37,7 +37,11 @@ public final class LookOdds {
 
     private static Map<Look, Row> rows() {
         Map<Look, Row> rows = new EnumMap<>(Look.class);
-        put(rows, Look.OIL_CLEAR, 0.5, "oil-wet 0.05 oil-aerated 0.2 oil-degraded 0.25 oil-overheated 0.3 air-leak 0.3");
+        put(
+                rows,
+                Look.OIL_CLEAR,
+                0.5,
+                "oil-wet 0.05 oil-aerated 0.2 oil-degraded 0.25 oil-overheated 0.3 air-leak 0.3");
         put(rows, Look.OIL_DARK, 0.25, "oil-degraded 0.6 oil-overheated 0.5 fan-broken 0.4 fins-packed 0.4");
         put(rows, Look.OIL_MILKY, 0.03, "oil-wet 0.9 oil-aerated 0.15");
         put(rows, Look.OIL_FOAMY, 0.05, "oil-aerated 0.7 air-leak 0.7 oil-low 0.5 oil-wet 0.2");
@@ -80,7 +84,12 @@ public final class LookOdds {
         StringBuilder text = new StringBuilder();
         for (String unit : new String[] {"pump", "motor"}) {
             for (String part : new String[] {"bores-worn", "bad-piston", "face-worn", "face-scored", "bridge-scored"}) {
-                text.append(unit).append('-').append(part).append(' ').append(chance).append(' ');
+                text.append(unit)
+                        .append('-')
+                        .append(part)
+                        .append(' ')
+                        .append(chance)
+                        .append(' ');
             }
         }
         return text.toString().trim();

@@ -30,7 +30,7 @@ public sealed interface SeverityPrior {
         return new Spread(fault.least(), fault.usual(), fault.most());
     }
 
-    /** There or not there; severity in its own unit. */
+    /** There or not there: only one severity, in its own unit. */
     record Whole(double only) implements SeverityPrior {
         @Override
         public double severity(double share) {

@@ -37,7 +37,8 @@ public final class CauseSampler {
     private double logLinear;
 
     /** A cause to be weighed. */
-    public CauseSampler(Machine machine, Target target, SeverityPrior prior, CommonDraws draws, SamplerOptions options) {
+    public CauseSampler(
+            Machine machine, Target target, SeverityPrior prior, CommonDraws draws, SamplerOptions options) {
         this.machine = machine;
         this.target = target;
         this.draws = draws;

@@ -22,16 +22,12 @@ public final class Inference {
 
     /** The posterior of all causes of a drive, from readings and looks. */
     public Posterior weigh(
-            DriveDescription drive,
-            List<Comparison> readings,
-            java.util.Set<Look> seen,
-            java.util.Set<Look> notSeen) {
+            DriveDescription drive, List<Comparison> readings, java.util.Set<Look> seen, java.util.Set<Look> notSeen) {
         Rehearsal rehearsal = new Rehearsal(readings);
         Unknowns unknowns = new Unknowns(drive, rehearsal.errors());
         Target target = Target.of(readings);
         CommonDraws draws =
-                new CommonDraws(
-                options.seed(), options.batches(), LineDraw.width(target.size(), unknowns.size()));
+                new CommonDraws(options.seed(), options.batches(), LineDraw.width(target.size(), unknowns.size()));
         List<CauseSampler> samplers = new ArrayList<>();
         double[] prior = new double[Causes.all().size()];
         for (int h = 0; h < prior.length; h++) {
@@ -48,7 +44,11 @@ public final class Inference {
         List<CauseEvidence> causes = new ArrayList<>();
         for (int h = 0; h < prior.length; h++) {
             int first = target.size() == 0 ? 1 : firstDraws(guess[h] - highest);
-            causes.add(new CauseEvidence(Causes.all().get(h), prior[h], samplers.get(h), samplers.get(h).weigh(first)));
+            causes.add(new CauseEvidence(
+                    Causes.all().get(h),
+                    prior[h],
+                    samplers.get(h),
+                    samplers.get(h).weigh(first)));
         }
         return settle(causes);
     }
@@ -89,8 +89,8 @@ public final class Inference {
                 CauseEvidence cause = causes.get(h);
                 int present = cause.weighed().perBatch();
                 double moves = posterior.probability(h) * cause.weighed().relativeError();
-                boolean thin = posterior.probability(h) > 0.05
-                        && cause.weighed().effectiveSize() < options.wantedSize();
+                boolean thin =
+                        posterior.probability(h) > 0.05 && cause.weighed().effectiveSize() < options.wantedSize();
                 if ((moves > options.tolerance() || thin) && present < options.limit()) {
                     causes.set(h, cause.redrawn(Math.min(options.limit(), Math.max(options.mostDraws(), 2 * present))));
                     changed = true;

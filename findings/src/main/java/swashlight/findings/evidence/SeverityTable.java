@@ -45,8 +45,6 @@ final class SeverityTable {
 
     /** Severity within a cell, by an even number in 0 … 1; own unit. */
     double severity(int cell, double uniform) {
-        return steps
-                ? nodes[cell]
-                : prior.severity(shareFrom[cell] + uniform * (shareTo[cell] - shareFrom[cell]));
+        return steps ? nodes[cell] : prior.severity(shareFrom[cell] + uniform * (shareTo[cell] - shareFrom[cell]));
     }
 }

@@ -14,8 +14,8 @@ public final class Target {
         this.error = error.clone();
         for (int i = 0; i < value.length; i++) {
             if (!(Math.abs(value[i]) < 1e300) || !(error[i] > 0 && error[i] < 1e300)) {
-                throw new IllegalArgumentException(
-                        "reading " + i + " is " + value[i] + " with error " + error[i] + "; the error must lie above 0");
+                throw new IllegalArgumentException("reading " + i + " is " + value[i] + " with error " + error[i]
+                        + "; the error must lie above 0");
             }
         }
     }

@@ -123,6 +123,24 @@ public final class Weighed {
         return shares;
     }
 
+    /** Severity that a share (1) of the machines stays below, in the cause's own unit. */
+    public double severityBelow(double share) {
+        Integer[] order = new Integer[severity.length];
+        for (int i = 0; i < order.length; i++) {
+            order[i] = i;
+        }
+        java.util.Arrays.sort(order, (a, b) -> Double.compare(severity[a], severity[b]));
+        double[] shares = shares();
+        double passed = 0;
+        for (int place : order) {
+            passed += shares[place];
+            if (passed >= share) {
+                return severity[place];
+            }
+        }
+        return severity[order[order.length - 1]];
+    }
+
     /** Severity of one machine, in the cause's own unit. */
     public double severity(int place) {
         return severity[place];

@@ -30,7 +30,7 @@ public final class WildLaw {
     private WildLaw() {}
 
     /** ln p of one reading that stands z of its own standard deviations off, times σ; unit 1. */
-    static double logDensity(double z) {
+    public static double logDensity(double z) {
         double tame = (1 - SHARE) * Math.exp(-0.5 * z * z);
         double wild = SHARE / WIDTH * Math.exp(-0.5 * z * z / (WIDTH * WIDTH));
         double sum = tame + wild;
@@ -40,7 +40,7 @@ public final class WildLaw {
     }
 
     /** ln p of a reading whose expected value is not known, times σ; unit 1. */
-    static double logUnsolved() {
+    public static double logUnsolved() {
         return Math.log(SHARE / WIDTH) - 0.5 * UNSOLVED * UNSOLVED - LOG_ROOT_TWO_PI;
     }
 

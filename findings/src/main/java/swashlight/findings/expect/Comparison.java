@@ -63,7 +63,10 @@ public record Comparison(Reading reading, Conditions conditions, double value, d
             value = Math.abs(value);
         }
         return new Comparison(
-                reading, conditions, value, Math.max(error, Math.max(LEAST_ERROR, LEAST_ERROR_SHARE * Math.abs(value))));
+                reading,
+                conditions,
+                value,
+                Math.max(error, Math.max(LEAST_ERROR, LEAST_ERROR_SHARE * Math.abs(value))));
     }
 
     /** A compared number told as the reading's kind tells it (a speed as a time). */

@@ -32,7 +32,10 @@ public record Expectation(Expected expected, List<Condition> conditions) {
         Rehearsal rehearsal = new Rehearsal(List.of(Comparison.of(asked)));
         Forecast forecast = new Forecast(1);
         rehearsal.run(
-                drive.vector(), believed -> believed, new double[rehearsal.errors().size()], forecast);
+                drive.vector(),
+                believed -> believed,
+                new double[rehearsal.errors().size()],
+                forecast);
         Expected expected = forecast.solved(0)
                 ? rehearsal.comparisons().get(0).told(forecast.value(0))
                 : new Expected.NotSolved("try a smaller stroke, slope or load");

@@ -2,7 +2,7 @@ package swashlight.findings.expect;
 
 /** What a reading would be. */
 public sealed interface Expected {
-    /** A number, SI unit of the reading's kind (of the part, for a part dimension). */
+    /** A number: value in the SI unit of the reading’s kind (of the part, for a part dimension). */
     record Value(double value) implements Expected {}
 
     /** The machine stands or goes the other way: the time asked for never ends. */

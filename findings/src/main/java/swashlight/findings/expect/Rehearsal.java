@@ -108,9 +108,7 @@ public final class Rehearsal {
                         asked = true;
                     }
                     if (solved) {
-                        forecast.put(
-                                reading,
-                                Sight.of(kind, point, duty, vector[PUMP_PISTONS], vector[MOTOR_PISTONS]));
+                        forecast.put(reading, Sight.of(kind, point, duty, vector[PUMP_PISTONS], vector[MOTOR_PISTONS]));
                     } else {
                         forecast.fail(reading);
                     }

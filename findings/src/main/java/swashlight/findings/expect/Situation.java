@@ -45,7 +45,8 @@ final class Situation {
         return switch (conditions.input()) {
             case OFF -> new InputState.Off();
             case MEASURED ->
-                new InputState.Fixed(within(value(conditions, values, ConditionKind.INPUT_SPEED, 0), -FASTEST, FASTEST));
+                new InputState.Fixed(
+                        within(value(conditions, values, ConditionKind.INPUT_SPEED, 0), -FASTEST, FASTEST));
             case ENGINE -> new InputState.Running(within(value(conditions, values, ConditionKind.THROTTLE, 1), 0.2, 1));
         };
     }

@@ -38,8 +38,7 @@ final class UsualSetup {
     private static final Set<ReadingKind> OF_THE_INPUT =
             EnumSet.of(ReadingKind.ENGINE_SPEED, ReadingKind.INPUT_SPEED, ReadingKind.PUMP_TONE);
     private static final Set<ReadingKind> TIMED = EnumSet.of(ReadingKind.RUN_TIME, ReadingKind.ROLL_TIME);
-    private static final Set<ReadingKind> WARMING =
-            EnumSet.of(ReadingKind.WARM_TEMPERATURE, ReadingKind.WARM_UP_TIME);
+    private static final Set<ReadingKind> WARMING = EnumSet.of(ReadingKind.WARM_TEMPERATURE, ReadingKind.WARM_UP_TIME);
 
     private final ReadingKind kind;
     private final Setup setup;
@@ -137,9 +136,8 @@ final class UsualSetup {
 
     private void slope() {
         double usual = rolls(kind) ? (setup.backwards() ? ROLL_SLOPE : -ROLL_SLOPE) : 0;
-        double unstated = rolls(kind)
-                ? ROLL_SLOPE_SPREAD
-                : kind == ReadingKind.PUSH_FORCE ? FLOOR_SPREAD : LEVEL_SPREAD;
+        double unstated =
+                rolls(kind) ? ROLL_SLOPE_SPREAD : kind == ReadingKind.PUSH_FORCE ? FLOOR_SPREAD : LEVEL_SPREAD;
         double clinometer = setup.slopeError().orElse(kind == ReadingKind.PUSH_FORCE ? FLOOR_SPREAD : CLINOMETER);
         take(ConditionKind.SLOPE, setup.slope(), usual, clinometer, unstated);
     }

@@ -1,0 +1,10 @@
+package swashlight.findings.finding;
+
+/**
+ * How severe, if this is the cause; all in the SI unit of the fault's dimension.
+ *
+ * @param low 5 % lie below, own unit
+ * @param middle half lie below, own unit
+ * @param high 5 % lie above, own unit
+ */
+public record SeverityRange(double low, double middle, double high) {}
