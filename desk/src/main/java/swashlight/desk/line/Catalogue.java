@@ -1,0 +1,35 @@
+package swashlight.desk.line;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** The commands in the order of work. A command's class is loaded only when it is made. */
+enum Catalogue {
+    POINT("point", PointCommand::new);
+
+    private final String word;
+    private final Function<Session, DeskCommand> maker;
+
+    Catalogue(String word, Function<Session, DeskCommand> maker) {
+        this.word = word;
+        this.maker = maker;
+    }
+
+    String word() {
+        return word;
+    }
+
+    DeskCommand make(Session session) {
+        return maker.apply(session);
+    }
+
+    static Optional<Catalogue> find(String word) {
+        return Stream.of(values()).filter(command -> command.word.equals(word)).findFirst();
+    }
+
+    static List<String> words() {
+        return Stream.of(values()).map(Catalogue::word).toList();
+    }
+}

@@ -1,0 +1,56 @@
+package swashlight.desk.line;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import swashlight.desk.work.Outcome;
+
+/** What every command is: a question to the desk, and the wish how to have the answer. */
+abstract class DeskCommand implements Callable<Integer> {
+    private final Session session;
+
+    @Mixin
+    private OutputOptions output;
+
+    @Option(names = "--trace")
+    private boolean trace;
+
+    @SuppressWarnings("UnusedVariable") // picocli looks at it
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true)
+    private boolean help;
+
+    DeskCommand(Session session) {
+        this.session = session;
+    }
+
+    /** Asks the desk. */
+    abstract Outcome outcome();
+
+    /** The table options, where the answer has a table. */
+    Optional<TableOptions> table() {
+        return Optional.empty();
+    }
+
+    /** The picture options, where the answer has a picture. */
+    Optional<PictureOptions> picture() {
+        return Optional.empty();
+    }
+
+    Session session() {
+        return session;
+    }
+
+    boolean trace() {
+        return trace;
+    }
+
+    @Override
+    public final Integer call() {
+        return new Teller(session, Wish.of(session, output, table(), picture()))
+                .tell(outcome())
+                .code();
+    }
+}

@@ -1,0 +1,68 @@
+package swashlight.desk.line;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import swashlight.desk.report.Report;
+import swashlight.desk.text.CsvPage;
+import swashlight.desk.text.Ink;
+import swashlight.desk.text.JsonPage;
+import swashlight.desk.text.TextPage;
+import swashlight.desk.text.Words;
+import swashlight.desk.text.Writing;
+import swashlight.desk.work.Outcome;
+import swashlight.desk.work.Refusal;
+
+/** Tells an outcome in the wished form: answers to standard output or a file, complaints to standard error. */
+final class Teller {
+    private final Session session;
+    private final Wish wish;
+    private final Writing writing;
+
+    Teller(Session session, Wish wish) {
+        this.session = session;
+        this.wish = wish;
+        this.writing = new Writing(Words.in(Locale.getDefault()), wish.units());
+    }
+
+    Ending tell(Outcome outcome) {
+        if (outcome instanceof Outcome.Answered answered) {
+            write(answered.report());
+        } else if (outcome instanceof Outcome.NotConverged lost) {
+            write(lost.report());
+        } else if (outcome instanceof Outcome.Refused refused) {
+            Complaints.tell(session.err(), refused.refusals());
+        }
+        return Ending.of(outcome);
+    }
+
+    private void write(Report report) {
+        String page = page(report);
+        if (wish.out().isPresent()) {
+            save(wish.out().get(), page);
+        } else {
+            session.out().print(page);
+            session.out().flush();
+        }
+    }
+
+    private String page(Report report) {
+        return switch (wish.form()) {
+            case JSON -> JsonPage.of(report, writing);
+            case CSV -> report.table().map(new CsvPage(writing)::of).orElse("");
+            case TEXT -> new TextPage(writing, wish.out().isPresent() ? Ink.PLAIN : session.ink()).of(report);
+        };
+    }
+
+    private void save(Path file, String page) {
+        try {
+            Files.writeString(file, page, StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package swashlight.desk.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import swashlight.desk.report.Chapter;
+import swashlight.desk.report.Fact;
+import swashlight.desk.report.Line;
+import swashlight.desk.report.Report;
+import swashlight.desk.report.Sentence;
+import swashlight.desk.report.Table;
+
+/** A report as text for a terminal or a file: sentences wrapped, facts in two columns, tables, chapters under their headings. */
+public final class TextPage {
+    private static final int WIDTH = 100;
+
+    private final Writing writing;
+    private final Ink ink;
+
+    /** A page in some words, units and ink. */
+    public TextPage(Writing writing, Ink ink) {
+        this.writing = writing;
+        this.ink = ink;
+    }
+
+    /** The whole report, ending with a new line. */
+    public String of(Report report) {
+        List<String> page = new ArrayList<>();
+        write(page, report.key(), report.lines(), "");
+        return String.join("\n", page) + "\n";
+    }
+
+    private void write(List<String> page, String reportKey, List<Line> lines, String indent) {
+        int names = nameWidth(reportKey, lines);
+        Line before = null;
+        for (Line line : lines) {
+            if (before != null && (line.getClass() != before.getClass() || line instanceof Chapter)) {
+                page.add("");
+            }
+            if (line instanceof Sentence sentence) {
+                boolean answer = page.isEmpty();
+                for (String text : wrapped(sentence(reportKey, sentence), indent)) {
+                    page.add(answer ? ink.strong(text) : text);
+                }
+            } else if (line instanceof Fact fact) {
+                String name = name(reportKey, fact.key());
+                String gap = " ".repeat(Math.max(0, names - name.length()) + 2);
+                page.add(indent + name + gap + writing.of(fact.value()));
+            } else if (line instanceof Table table) {
+                new TextTable(writing, ink, reportKey, table).lines().forEach(text -> page.add(indent + text));
+            } else if (line instanceof Chapter chapter) {
+                page.add(indent + ink.strong(name(reportKey, chapter.key())));
+                write(page, reportKey, chapter.lines(), indent + "  ");
+            }
+            before = line;
+        }
+    }
+
+    private int nameWidth(String reportKey, List<Line> lines) {
+        return lines.stream()
+                .filter(Fact.class::isInstance)
+                .mapToInt(fact -> name(reportKey, fact.key()).length())
+                .max()
+                .orElse(0);
+    }
+
+    private String name(String reportKey, String key) {
+        return writing.words().say(reportKey + "." + key, "name." + key, key);
+    }
+
+    private String sentence(String reportKey, Sentence sentence) {
+        String words = writing.words().say(reportKey + "." + sentence.key(), sentence.key());
+        return Words.fill(words, sentence.values(), writing::of);
+    }
+
+    /** Text broken at spaces to the page's width; a new line in the words stays one. */
+    static List<String> wrapped(String text, String indent) {
+        List<String> lines = new ArrayList<>();
+        for (String paragraph : text.split("\n", -1)) {
+            StringBuilder line = new StringBuilder(indent);
+            boolean empty = true;
+            for (String word : paragraph.split(" ")) {
+                if (!empty && line.length() + 1 + word.length() > WIDTH) {
+                    lines.add(line.toString());
+                    line = new StringBuilder(indent);
+                    empty = true;
+                }
+                line.append(empty ? "" : " ").append(word);
+                empty = false;
+            }
+            lines.add(line.toString());
+        }
+        return lines;
+    }
+}

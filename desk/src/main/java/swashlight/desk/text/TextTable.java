@@ -1,0 +1,106 @@
+package swashlight.desk.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import swashlight.desk.report.Column;
+import swashlight.desk.report.Measure;
+import swashlight.desk.report.Table;
+import swashlight.desk.report.Value;
+
+/** A table as lines of text: words to the left, numbers to the right with equal decimals, units in the heading. */
+final class TextTable {
+    private static final String GAP = "  ";
+    private static final int DIGITS = 5; // of the largest number of a column
+
+    private final Writing writing;
+    private final Ink ink;
+    private final Table table;
+    private final String reportKey;
+    private final List<List<String>> cells = new ArrayList<>();
+    private final int[] widths;
+
+    TextTable(Writing writing, Ink ink, String reportKey, Table table) {
+        this.writing = writing;
+        this.ink = ink;
+        this.table = table;
+        this.reportKey = reportKey;
+        this.widths = new int[table.columns().size()];
+        fill();
+    }
+
+    /** The lines, heading first. */
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        for (List<String> row : cells) {
+            StringBuilder line = new StringBuilder();
+            for (int i = 0; i < widths.length; i++) {
+                String pad = " ".repeat(widths[i] - row.get(i).length());
+                boolean right = table.columns().get(i).measure() != Measure.NONE;
+                line.append(i == 0 ? "" : GAP).append(right ? pad + row.get(i) : row.get(i) + pad);
+            }
+            String text = line.toString().stripTrailing();
+            lines.add(lines.isEmpty() ? ink.faint(text) : text);
+        }
+        return lines;
+    }
+
+    private void fill() {
+        List<String> heading = new ArrayList<>();
+        int[] decimals = new int[widths.length];
+        for (int i = 0; i < widths.length; i++) {
+            Column column = table.columns().get(i);
+            String unit = writing.scale(column.measure()).unit();
+            String name = writing.words()
+                    .say(reportKey + "." + table.key() + "." + column.key(), "column." + column.key(), column.key());
+            heading.add(unit.isEmpty() ? name : (name + " " + unit).strip());
+            decimals[i] = decimals(i, column.measure());
+        }
+        add(heading);
+        for (List<Value> row : table.rows()) {
+            List<String> line = new ArrayList<>();
+            for (int i = 0; i < row.size(); i++) {
+                line.add(cell(row.get(i), table.columns().get(i).measure(), decimals[i]));
+            }
+            add(line);
+        }
+    }
+
+    private void add(List<String> row) {
+        cells.add(row);
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = Math.max(widths[i], row.get(i).length());
+        }
+    }
+
+    private String cell(Value value, Measure measure, int decimals) {
+        if (value instanceof Value.Number number && number.measure() == measure) {
+            return Digits.fixed(writing.scale(measure).shown(number.value()), decimals);
+        }
+        return writing.of(value);
+    }
+
+    private int decimals(int column, Measure measure) {
+        double largest = 0;
+        boolean whole = true;
+        for (List<Value> row : table.rows()) {
+            if (row.get(column) instanceof Value.Number number && number.measure() == measure) {
+                double shown = writing.scale(measure).shown(number.value());
+                largest = Math.max(largest, Math.abs(shown));
+                whole &= Math.abs(shown - Math.rint(shown)) < 1e-9 * Math.max(1, Math.abs(shown));
+            }
+        }
+        if (whole) {
+            return 0;
+        }
+        int power = (int) Math.floor(Math.log10(largest));
+        return Math.max(0, Math.min(mostDecimals(measure), DIGITS - 1 - power));
+    }
+
+    private static int mostDecimals(Measure measure) {
+        return switch (measure) {
+            case TEMPERATURE, SHARE, ROTATION, POWER, FORCE, WARMTH -> 1;
+            case PRESSURE, TORQUE, ANGLE -> 2;
+            default -> 4;
+        };
+    }
+}

@@ -1,0 +1,78 @@
+package swashlight.desk.text;
+
+import java.util.stream.Collectors;
+import swashlight.desk.report.Measure;
+import swashlight.desk.report.Scale;
+
+import swashlight.desk.report.Value;
+import swashlight.files.unit.UnitSystem;
+
+/** Values as words and digits of one language and one system of units. */
+public record Writing(Words words, UnitSystem units) {
+    private static final int DIGITS = 4;
+
+    /** A value as it stands in running text, number with unit. */
+    public String of(Value value) {
+        if (value instanceof Value.Number number) {
+            return withUnit(number(number.value(), number.measure()), number.measure());
+        }
+        if (value instanceof Value.Spread spread) {
+            return spread(spread);
+        }
+        if (value instanceof Value.Between between) {
+            return withUnit(
+                    number(between.low(), between.measure()) + " … " + number(between.high(), between.measure()),
+                    between.measure());
+        }
+        if (value instanceof Value.Word word) {
+            String found = words.find(word.key()).orElse(word.plain().isEmpty() ? word.key() : word.plain());
+            return Words.fill(found, word.values(), this::of);
+        }
+        if (value instanceof Value.Text text) {
+            return text.text();
+        }
+        if (value instanceof Value.Several several) {
+            return several.values().stream().map(this::of).collect(Collectors.joining(", "));
+        }
+        return "";
+    }
+
+    /** An SI number in its unit's digits, without the unit. */
+    public String number(double si, Measure measure) {
+        double shown = scale(measure).shown(si);
+        return switch (measure) {
+            case TEMPERATURE, SHARE -> Digits.fixed(shown, Math.abs(shown) < 100 ? 1 : 0);
+            case ROTATION -> Digits.fixed(shown, Math.abs(shown) < 100 ? 1 : 0);
+            default -> whole(shown) ? Digits.fixed(shown, 0) : Digits.significant(shown, DIGITS);
+        };
+    }
+
+    /** The unit a measure is shown in. */
+    public Scale scale(Measure measure) {
+        return measure.scale(units);
+    }
+
+    /** Digits followed by the unit: "12 %", "10°", "3 bar". */
+    public String withUnit(String digits, Measure measure) {
+        String unit = scale(measure).unit();
+        if (unit.isEmpty()) {
+            return digits;
+        }
+        return unit.equals("°") ? digits + unit : digits + " " + unit;
+    }
+
+    private String spread(Value.Spread given) {
+        double shown = scale(given.measure()).shown(given.value());
+        double around = scale(given.measure()).shownDifference(given.spread());
+        if (around == 0) {
+            return withUnit(number(given.value(), given.measure()), given.measure());
+        }
+        int decimals = Digits.decimalsFor(around);
+        String text = Digits.fixed(shown, decimals) + " ± " + Digits.fixed(around, decimals);
+        return withUnit(text, given.measure());
+    }
+
+    private static boolean whole(double shown) {
+        return Math.abs(shown) < 1e6 && Math.abs(shown - Math.rint(shown)) < 1e-9 * Math.max(1, Math.abs(shown));
+    }
+}

@@ -1,0 +1,75 @@
+package swashlight.desk.work;
+
+import java.util.Optional;
+import swashlight.desk.report.Measure;
+import swashlight.drive.description.Dimension;
+
+/** One number of the circumstances, with its usual value and its range (SI unit of its dimension). */
+public enum Condition {
+    STROKE("stroke", Dimension.NUMBER, Measure.SHARE, 1, -1, 1),
+    THROTTLE("throttle", Dimension.NUMBER, Measure.SHARE, 1, 0.2, 1),
+    INPUT_SPEED("inputSpeed", Dimension.ROTATION, Measure.ROTATION, 0, -700, 700),
+    OIL_TEMPERATURE("oilTemperature", Dimension.TEMPERATURE, Measure.TEMPERATURE, 333.15, 230, 430),
+    SLOPE("slope", Dimension.ANGLE, Measure.ANGLE, 0, -0.7, 0.7),
+    LOAD("load", Dimension.FORCE, Measure.FORCE, 0, 0, 1e5),
+    PUSHED_SPEED("pushedSpeed", Dimension.SPEED, Measure.SPEED, 0, -10, 10),
+    BRAKE("brake", Dimension.NUMBER, Measure.SHARE, 0, 0, 1),
+    BYPASS("bypass", Dimension.NUMBER, Measure.SHARE, 0, 0, 1),
+    AMBIENT_PRESSURE("ambientPressure", Dimension.PRESSURE, Measure.PRESSURE, 101325, 5e4, 1.1e5);
+
+    private final String key;
+    private final Dimension dimension;
+    private final Measure measure;
+    private final double usual;
+    private final double low;
+    private final double high;
+
+    Condition(String key, Dimension dimension, Measure measure, double usual, double low, double high) {
+        this.key = key;
+        this.dimension = dimension;
+        this.measure = measure;
+        this.usual = usual;
+        this.low = low;
+        this.high = high;
+    }
+
+    /** Its name in files, in JSON, and (hyphenated) as an option. */
+    public String key() {
+        return key;
+    }
+
+    /** What it measures. */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** How it is shown. */
+    public Measure measure() {
+        return measure;
+    }
+
+    /** The value it has when nobody states one. */
+    public double usual() {
+        return usual;
+    }
+
+    /** Least allowed value. */
+    public double low() {
+        return low;
+    }
+
+    /** Greatest allowed value. */
+    public double high() {
+        return high;
+    }
+
+    /** The condition with a name. */
+    public static Optional<Condition> find(String key) {
+        for (Condition condition : values()) {
+            if (condition.key.equals(key)) {
+                return Optional.of(condition);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,27 @@
+package swashlight.desk.work;
+
+import java.util.Map;
+import java.util.function.Function;
+
+/** Everything the program can be asked. Each method answers one question; none of them throws at faulty input. */
+public final class Desk {
+    private Desk() {}
+
+    /** How a drive runs under some circumstances, and where every litre a minute and every watt goes. */
+    public static Outcome point(DriveAsked drive, Map<String, Stated> circumstances) {
+        return answered(inspection -> {
+            SickDrive sick = DriveShelf.open(drive, inspection);
+            Circumstances when = CircumstancesReader.read(circumstances, inspection);
+            inspection.close();
+            return PointReport.of(sick, when);
+        });
+    }
+
+    private static Outcome answered(Function<Inspection, Outcome> question) {
+        try {
+            return question.apply(new Inspection());
+        } catch (RefusedInput refused) {
+            return new Outcome.Refused(refused.refusals());
+        }
+    }
+}
