@@ -33,7 +33,7 @@ final class ConditionOptions {
         state("oilTemperature", "--oil", text);
     }
 
-    @Option(names = "--slope", paramLabel = "ANGLE|%%")
+    @Option(names = "--slope", paramLabel = "ANGLE|%")
     void slope(String text) {
         state("slope", "--slope", text);
     }

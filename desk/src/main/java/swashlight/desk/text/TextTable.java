@@ -11,6 +11,7 @@ import swashlight.desk.report.Value;
 final class TextTable {
     private static final String GAP = "  ";
     private static final int DIGITS = 5; // of the largest number of a column
+    private static final double NOTHING = 1e-9; // what rounding leaves of a sum, in any shown unit
 
     private final Writing writing;
     private final Ink ink;
@@ -86,7 +87,7 @@ final class TextTable {
             if (row.get(column) instanceof Value.Number number && number.measure() == measure) {
                 double shown = writing.scale(measure).shown(number.value());
                 largest = Math.max(largest, Math.abs(shown));
-                whole &= Math.abs(shown - Math.rint(shown)) < 1e-9 * Math.max(1, Math.abs(shown));
+                whole &= Writing.whole(shown) || Math.abs(shown) < NOTHING;
             }
         }
         if (whole) {

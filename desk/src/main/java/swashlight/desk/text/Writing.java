@@ -72,7 +72,9 @@ public record Writing(Words words, UnitSystem units) {
         return withUnit(text, given.measure());
     }
 
-    private static boolean whole(double shown) {
-        return Math.abs(shown) < 1e6 && Math.abs(shown - Math.rint(shown)) < 1e-9 * Math.max(1, Math.abs(shown));
+    /** Whether a number is whole but for rounding; a tiny one is not nothing. */
+    static boolean whole(double shown) {
+        double size = Math.abs(shown);
+        return shown == 0 || (size > 0.5 && size < 1e6 && Math.abs(shown - Math.rint(shown)) < 1e-9 * size);
     }
 }
