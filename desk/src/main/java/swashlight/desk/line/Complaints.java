@@ -20,7 +20,7 @@ final class Complaints {
     static String text(Refusal refusal) {
         String given = refusal.given().isEmpty() ? "" : " \"" + refusal.given() + "\"";
         String right = refusal.right().isEmpty() ? "" : " " + sentence(refusal.right());
-        return refusal.where() + ":" + given + ": " + refusal.wrong() + "." + right;
+        return refusal.where() + ":" + (given.isEmpty() ? " " : given + ": ") + refusal.wrong() + "." + right;
     }
 
     private static String sentence(String words) {

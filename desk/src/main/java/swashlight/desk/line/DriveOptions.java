@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
+import swashlight.desk.work.Desk;
 import swashlight.desk.work.DriveAsked;
 import swashlight.desk.work.Stated;
 
@@ -15,9 +16,12 @@ final class DriveOptions {
     @Option(names = "--fault", paramLabel = "KEY[=SEVERITY]")
     List<String> faults = new ArrayList<>();
 
-    DriveAsked asked() {
+    DriveAsked asked(Session session) {
         return new DriveAsked(
-                Optional.ofNullable(drive).map(name -> new Stated("--drive", name)),
+                Optional.ofNullable(drive)
+                        .map(name -> new Stated(
+                                "--drive",
+                                Desk.isDemo(name) ? name : session.file(name).toString())),
                 faults.stream().map(fault -> new Stated("--fault", fault)).toList());
     }
 }

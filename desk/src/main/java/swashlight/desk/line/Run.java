@@ -3,7 +3,6 @@ package swashlight.desk.line;
 import java.util.List;
 import java.util.ResourceBundle;
 import picocli.CommandLine;
-import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;

@@ -5,8 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import swashlight.desk.picture.Picture;
+import swashlight.desk.report.Figure;
 import swashlight.desk.report.Report;
 import swashlight.desk.text.CsvPage;
 import swashlight.desk.text.Ink;
@@ -15,7 +17,6 @@ import swashlight.desk.text.TextPage;
 import swashlight.desk.text.Words;
 import swashlight.desk.text.Writing;
 import swashlight.desk.work.Outcome;
-import swashlight.desk.work.Refusal;
 
 /** Tells an outcome in the wished form: answers to standard output or a file, complaints to standard error. */
 final class Teller {
@@ -32,6 +33,7 @@ final class Teller {
     Ending tell(Outcome outcome) {
         if (outcome instanceof Outcome.Answered answered) {
             write(answered.report());
+            draw(answered.figures());
         } else if (outcome instanceof Outcome.NotConverged lost) {
             write(lost.report());
         } else if (outcome instanceof Outcome.Refused refused) {
@@ -58,11 +60,24 @@ final class Teller {
         };
     }
 
-    private void save(Path file, String page) {
+    private void draw(List<Figure> figures) {
+        if (figures.isEmpty() || (wish.svg().isEmpty() && wish.png().isEmpty())) {
+            return;
+        }
+        Picture picture = Picture.of(figures.get(0), writing);
+        wish.svg().ifPresent(file -> save(file, picture.svg()));
+        wish.png().ifPresent(file -> save(file, picture.png()));
+    }
+
+    private static void save(Path file, byte[] bytes) {
         try {
-            Files.writeString(file, page, StandardCharsets.UTF_8);
+            Files.write(file, bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static void save(Path file, String page) {
+        save(file, page.getBytes(StandardCharsets.UTF_8));
     }
 }

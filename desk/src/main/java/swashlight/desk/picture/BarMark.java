@@ -8,8 +8,8 @@ import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.TextAnchor;
 import org.jfree.chart.text.TextUtils;
+import org.jfree.chart.ui.TextAnchor;
 
 /** One bar with its number: the first kind is filled, the second hatched, the third left open. */
 final class BarMark extends AbstractXYAnnotation {

@@ -47,7 +47,8 @@ final class CurveChart {
         plot.setRangeZeroBaselineVisible(true);
         plot.setRangeZeroBaselineStroke(Look.THICK);
         plot.setRangeZeroBaselinePaint(Look.INK);
-        JFreeChart chart = Look.chart(writing.of(figure.title()), plot, figure.curves().size() > 1);
+        JFreeChart chart =
+                Look.chart(writing.of(figure.title()), plot, figure.curves().size() > 1);
         LegendTitle legend = chart.getLegend();
         if (legend != null) {
             legend.setPosition(RectangleEdge.BOTTOM);

@@ -51,8 +51,8 @@ record Grid(double[] xs, double[] ys, double[][] values) {
                 if (Double.isNaN(sum)) {
                     continue;
                 }
-                Corner middle = new Corner(
-                        (xs[column] + xs[column + 1]) / 2, (ys[row] + ys[row + 1]) / 2, sum / around.size());
+                Corner middle =
+                        new Corner((xs[column] + xs[column + 1]) / 2, (ys[row] + ys[row + 1]) / 2, sum / around.size());
                 for (int i = 0; i < around.size(); i++) {
                     triangles.add(List.of(middle, around.get(i), around.get((i + 1) % around.size())));
                 }

@@ -39,7 +39,8 @@ final class Look {
     static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 15);
     static final BasicStroke THIN = new BasicStroke(0.7f);
     static final BasicStroke THICK = new BasicStroke(1.4f);
-    private static final float[][] PATTERNS = {{}, {9, 4}, {9, 3, 2, 3}, {2, 3}, {14, 3, 2, 3, 2, 3}}; // px drawn, px left out
+    private static final float[][] PATTERNS = {{}, {9, 4}, {9, 3, 2, 3}, {2, 3}, {14, 3, 2, 3, 2, 3}
+    }; // px drawn, px left out
 
     private Look() {}
 

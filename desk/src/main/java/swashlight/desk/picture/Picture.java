@@ -8,7 +8,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import javax.imageio.ImageIO;
-import org.jfree.chart.ChartHints;
 import org.jfree.chart.JFreeChart;
 import org.jfree.svg.SVGGraphics2D;
 import org.jfree.svg.SVGHints;
@@ -45,7 +44,6 @@ public final class Picture {
         SVGGraphics2D paper = new SVGGraphics2D(WIDTH, height);
         paper.setRenderingHint(SVGHints.KEY_TEXT_RENDERING, SVGHints.VALUE_TEXT_RENDERING_INHERIT);
         paper.setDefsKeyPrefix("swashlight"); // no random names: the same picture is the same file
-        paper.setRenderingHint(ChartHints.KEY_SUPPRESS_SHADOW_GENERATION, true);
         chart.draw(paper, new Rectangle2D.Double(0, 0, WIDTH, height));
         return paper.getSVGElement(null, true, null, null, null) + "\n";
     }

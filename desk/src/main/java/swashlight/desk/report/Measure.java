@@ -62,8 +62,10 @@ public enum Measure {
     /** The unit to show it in. */
     public Scale scale(UnitSystem system) {
         String label = labels.get(system);
-        return Scale.of(UnitTable.find(dimension, label)
-                .orElseThrow(() -> new IllegalStateException(label + " is no unit of " + dimension)), this == WARMTH);
+        return Scale.of(
+                UnitTable.find(dimension, label)
+                        .orElseThrow(() -> new IllegalStateException(label + " is no unit of " + dimension)),
+                this == WARMTH);
     }
 
     /** The usual measure of a parameter's or a severity's number, by its dimension and its size (SI unit of the dimension). */

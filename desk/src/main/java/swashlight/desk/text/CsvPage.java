@@ -45,7 +45,9 @@ public final class CsvPage {
     }
 
     private String withOwnUnit(Value value) {
-        String unit = value instanceof Value.Number number ? writing.scale(number.measure()).unit() : "";
+        String unit = value instanceof Value.Number number
+                ? writing.scale(number.measure()).unit()
+                : "";
         return cell(value) + "," + unit;
     }
 

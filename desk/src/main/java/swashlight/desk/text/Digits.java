@@ -20,7 +20,8 @@ public final class Digits {
         BigDecimal rounded = new BigDecimal(number).round(new MathContext(digits, RoundingMode.HALF_EVEN));
         int power = rounded.precision() - rounded.scale() - 1;
         if (power < PLAIN_FROM || power >= PLAIN_TO) {
-            String mantissa = minus(rounded.movePointLeft(power).setScale(Math.max(0, Math.min(1, digits - 1)), RoundingMode.HALF_EVEN));
+            String mantissa = minus(rounded.movePointLeft(power)
+                    .setScale(Math.max(0, Math.min(1, digits - 1)), RoundingMode.HALF_EVEN));
             return mantissa + "·10" + raised(power);
         }
         int decimals = Math.max(0, digits - 1 - power);
@@ -46,7 +47,9 @@ public final class Digits {
         if (number == 0) {
             return "0";
         }
-        BigDecimal rounded = new BigDecimal(number).round(new MathContext(12, RoundingMode.HALF_EVEN)).stripTrailingZeros();
+        BigDecimal rounded = new BigDecimal(number)
+                .round(new MathContext(12, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros();
         int power = rounded.precision() - rounded.scale() - 1;
         return power < -6 || power > 15 ? rounded.toString() : rounded.toPlainString();
     }

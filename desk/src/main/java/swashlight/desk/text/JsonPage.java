@@ -77,7 +77,8 @@ public final class JsonPage {
         for (List<Value> row : table.rows()) {
             StringJoiner cells = new StringJoiner(", ", "{", "}");
             for (int i = 0; i < row.size(); i++) {
-                cells.add(quoted(table.columns().get(i).key()) + ": " + cell(row.get(i), table.columns().get(i)));
+                cells.add(quoted(table.columns().get(i).key()) + ": "
+                        + cell(row.get(i), table.columns().get(i)));
             }
             rows.add(cells.toString());
         }
@@ -147,7 +148,9 @@ public final class JsonPage {
                 case '\\' -> quoted.append("\\\\");
                 case '\n' -> quoted.append("\\n");
                 case '\t' -> quoted.append("\\t");
-                default -> quoted.append(c < ' ' ? "\\u00" + Character.forDigit(c / 16, 16) + Character.forDigit(c % 16, 16) : c);
+                default ->
+                    quoted.append(
+                            c < ' ' ? "\\u00" + Character.forDigit(c / 16, 16) + Character.forDigit(c % 16, 16) : c);
             }
         }
         return quoted.append('"').toString();

@@ -3,7 +3,6 @@ package swashlight.desk.text;
 import java.util.stream.Collectors;
 import swashlight.desk.report.Measure;
 import swashlight.desk.report.Scale;
-
 import swashlight.desk.report.Value;
 import swashlight.files.unit.UnitSystem;
 

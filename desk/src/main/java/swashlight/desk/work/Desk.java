@@ -2,6 +2,7 @@ package swashlight.desk.work;
 
 import java.util.Map;
 import java.util.function.Function;
+import swashlight.files.demo.DemoShelf;
 
 /** Everything the program can be asked. Each method answers one question; none of them throws at faulty input. */
 public final class Desk {
@@ -15,6 +16,11 @@ public final class Desk {
             inspection.close();
             return PointReport.of(sick, when);
         });
+    }
+
+    /** Whether a name is that of a demo drive, and not of a file. */
+    public static boolean isDemo(String name) {
+        return name.startsWith(DemoShelf.PREFIX) || DemoShelf.drives().contains(name);
     }
 
     private static Outcome answered(Function<Inspection, Outcome> question) {

@@ -1,18 +1,33 @@
 package swashlight.desk.work;
 
-import java.util.Map;
-import swashlight.drive.description.DriveDescription;
-import swashlight.drive.description.TypicalDrive;
+import java.nio.file.Path;
+import java.util.List;
+import swashlight.files.demo.DemoShelf;
+import swashlight.files.document.Source;
+import swashlight.files.drive.DriveFile;
+import swashlight.files.drive.DriveFiles;
 
-/** Finds the drive that is asked about. */
+/** Finds the drive that is asked about: a demo by name, or a file. */
 final class DriveShelf {
     private DriveShelf() {}
 
+    /** The drive with what somebody says is wrong with it. */
     static SickDrive open(DriveAsked asked, Inspection inspection) {
-        return new SickDrive(drive(), AilmentReader.read(asked.faults(), inspection));
+        List<SickDrive.Ailment> ails = AilmentReader.read(asked.faults(), inspection);
+        DriveFile file = inspection.filed(() -> file(asked));
+        return new SickDrive(file.drive(), ails);
     }
 
-    private static DriveDescription drive() {
-        return TypicalDrive.complete("light-rider", true, Map.of());
+    /** The drive's file, completed. */
+    static DriveFile file(DriveAsked asked) {
+        return DriveFiles.open(source(asked));
+    }
+
+    private static Source source(DriveAsked asked) {
+        String name = asked.source().map(Stated::text).orElse(DemoShelf.drives().get(0));
+        if (name.startsWith(DemoShelf.PREFIX)) {
+            return DemoShelf.drive(name.substring(DemoShelf.PREFIX.length()));
+        }
+        return DemoShelf.drives().contains(name) ? DemoShelf.drive(name) : Source.read(Path.of(name));
     }
 }

@@ -5,7 +5,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import swashlight.drive.description.Dimension;
+import swashlight.files.document.FileComplaint;
+import swashlight.files.document.InputFault;
 import swashlight.files.unit.Nearest;
 import swashlight.files.unit.UnitAnswer;
 import swashlight.files.unit.UnitSystem;
@@ -50,14 +53,29 @@ final class Inspection {
         return Optional.empty();
     }
 
+    /** Reads a file; stops here with everything wrong with it and with what came before. */
+    <T> T filed(Supplier<T> reading) {
+        try {
+            return reading.get();
+        } catch (InputFault fault) {
+            fault.complaints().forEach(complaint -> refusals.add(refusal(complaint)));
+            throw new RefusedInput(refusals);
+        }
+    }
+
+    private static Refusal refusal(FileComplaint complaint) {
+        String field = complaint.field().isEmpty() ? "" : ", " + complaint.field();
+        return new Refusal(
+                complaint.key(),
+                complaint.file() + ", line " + complaint.line() + field,
+                complaint.given(),
+                complaint.wrong(),
+                complaint.right());
+    }
+
     /** Notes one thing wrong. */
     void refuse(String key, Stated stated, String wrong, String right) {
         refusals.add(new Refusal(key, stated.where(), stated.text(), wrong, right));
-    }
-
-    /** Notes many things wrong. */
-    void refuse(List<Refusal> more) {
-        refusals.addAll(more);
     }
 
     /** Goes on only if nothing is wrong. */
