@@ -24,7 +24,7 @@ final class SteadyKernel {
             2 * 0x1p-53; // what the last digits of an unknown leave of its own balance, 1
     private static final int NEWTON_STEPS = 40;
     private static final int FULL_STEPS = 20;
-    private static final int HALVINGS = 12;
+    private static final int HALVINGS = 20;
     private static final int WALK_STEPS = 400;
     private static final double WORSE = 4; // growth of the merit at which a step of the walk is taken back, 1
 
@@ -64,6 +64,7 @@ final class SteadyKernel {
             }
             double next = shortened(merit);
             if (!(next < merit)) {
+                stepBack();
                 return solved() || worst < 1e3 * TOLERANCE;
             }
             merit = next;
@@ -71,15 +72,18 @@ final class SteadyKernel {
         return solved();
     }
 
-    /** Full steps whatever the merit says: near the root it may rise for a step where one balance is far smaller than the others. */
+    /**
+     * Steps whatever the merit says, for it may have to rise where one balance is far smaller than the others: full ones first, then half ones
+     * for where those only jump to and fro over a valve's edge, full ones again to end with.
+     */
     private boolean undamped() {
-        for (int count = 0; count < FULL_STEPS; count++) {
+        for (int count = 0; count < 3 * FULL_STEPS; count++) {
             if (!direction()) {
                 return false;
             }
             iterations++;
             System.arraycopy(balance.unknown, 0, scratch, 0, SIZE);
-            move(1);
+            move(count / FULL_STEPS == 1 ? 0.5 : 1);
             balance.evaluate();
             if (solved()) {
                 return true;
@@ -121,6 +125,11 @@ final class SteadyKernel {
             double moved = scratch[i] + share * step[i];
             balance.unknown[i] = held(i, moved);
         }
+    }
+
+    private void stepBack() {
+        System.arraycopy(scratch, 0, balance.unknown, 0, SIZE);
+        balance.evaluate();
     }
 
     /** An unknown kept where its law holds: sides not emptier than empty, the belt not slipping by more than its whole speed. */
@@ -165,8 +174,7 @@ final class SteadyKernel {
             balance.evaluate();
             double next = merit();
             if (!(next < WORSE * merit)) {
-                System.arraycopy(scratch, 0, balance.unknown, 0, SIZE);
-                balance.evaluate();
+                stepBack();
                 pace /= 8;
                 continue;
             }
