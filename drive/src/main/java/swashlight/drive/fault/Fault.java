@@ -9,6 +9,7 @@ import swashlight.drive.description.Origin;
 import swashlight.drive.description.Parameter;
 import swashlight.drive.description.Parameters;
 import swashlight.drive.description.Quantity;
+import swashlight.drive.motion.MotionDuty;
 import swashlight.drive.steady.Duty;
 import swashlight.drive.steady.WheelState;
 
@@ -74,10 +75,27 @@ public record Fault(
             case HOTTER -> duty.withOilTemperature(Math.min(430, duty.oilTemperature() + severity));
             case STEEPER ->
                 duty.wheels() instanceof WheelState.Ground ground && ground.slope() != 0
-                        ? duty.with(new WheelState.Ground(
-                                Math.max(-0.7, Math.min(0.7, ground.slope() + Math.signum(ground.slope()) * severity)),
-                                ground.pull()))
+                        ? duty.with(new WheelState.Ground(steeper(ground.slope(), severity), ground.pull()))
                         : duty;
         };
+    }
+
+    /** The duty over time as this fault makes it: steeper or hotter than believed; severity in this fault's SI unit. */
+    public MotionDuty on(MotionDuty duty, double severity) {
+        return switch (dutyEffect) {
+            case NONE -> duty;
+            case HOTTER ->
+                duty.change()
+                        .oilTemperature(Math.min(430, duty.oilTemperature() + severity))
+                        .build();
+            case STEEPER ->
+                duty.change()
+                        .slope(duty.slope().map(slope -> steeper(slope, severity)))
+                        .build();
+        };
+    }
+
+    private static double steeper(double slope, double severity) {
+        return Math.max(-0.7, Math.min(0.7, slope + Math.signum(slope) * severity));
     }
 }

@@ -11,6 +11,7 @@ final class EventLog {
 
     private final boolean[] on = new boolean[KINDS.length];
     private final double[] since = new double[KINDS.length];
+    private final double[] first = new double[KINDS.length];
     private final int[] count = new int[KINDS.length];
     private final double[] lasting = new double[KINDS.length];
     private final List<MotionEvent> events = new ArrayList<>();
@@ -24,6 +25,9 @@ final class EventLog {
         double lasted = now ? 0 : time - since[k];
         if (now) {
             since[k] = time;
+            if (count[k] == 0) {
+                first[k] = time;
+            }
             count[k]++;
         } else {
             lasting[k] += lasted;
@@ -35,6 +39,10 @@ final class EventLog {
 
     List<MotionEvent> events() {
         return Collections.unmodifiableList(events);
+    }
+
+    double first(MotionEvent.Kind kind) {
+        return first[kind.ordinal()];
     }
 
     int count(MotionEvent.Kind kind) {

@@ -27,7 +27,8 @@ public enum MotionChannel {
     PUMP_HOLD_DOWN(Dimension.NUMBER, "separating over clamping force of the pump block"),
     MOTOR_HOLD_DOWN(Dimension.NUMBER, "separating over clamping force of the motor block"),
     LOWEST_CHAMBER(Dimension.PRESSURE, "lowest chamber pressure"),
-    OIL_TEMPERATURE(Dimension.TEMPERATURE, "oil temperature");
+    OIL_TEMPERATURE(Dimension.TEMPERATURE, "oil temperature"),
+    PUSH_FORCE(Dimension.FORCE, "force that pushes or tows the machine at the speed it is given");
 
     private final Dimension dimension;
     private final String meaning;

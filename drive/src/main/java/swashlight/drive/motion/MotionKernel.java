@@ -132,6 +132,23 @@ final class MotionKernel {
         pump.swash(swashAngle);
         fill(pump, pumpAngle, pressureA, pressureB);
         fill(motor, motorAngle, pressureA, pressureB);
+        look();
+    }
+
+    /** Evaluates flows and torques of the present state, so that they can be read before the first step. */
+    private void look() {
+        System.arraycopy(pump.mass, 0, pump.base, 0, pump.count);
+        System.arraycopy(motor.mass, 0, motor.base, 0, motor.count);
+        System.arraycopy(sides.mass, 0, sides.base, 0, 3);
+        sides.open(oil);
+        sides.clearCoupled();
+        pump.gather(0, sides, oil, caseGap, casePressure, density);
+        motor.gather(0, sides, oil, caseGap, casePressure, density);
+        sides.beginBook();
+        pump.book(0, 0, 0, sides);
+        motor.book(0, 0, 0, sides);
+        sides.book(0);
+        torques();
     }
 
     private void fill(ChamberSet unit, double angle, double pressureA, double pressureB) {
@@ -310,14 +327,18 @@ final class MotionKernel {
     }
 
     private void turn(double tau, double baseEngine, double basePump, double baseMotor, double baseGround) {
+        torques();
+        shafts.input(tau, baseEngine, basePump, pumpTorque + chargeTorque(), pumpLosses);
+        shafts.output(tau, baseMotor, baseGround, motorTorque, motorLosses);
+    }
+
+    private void torques() {
         pumpTorque = pump.torque(casePressure);
         pumpLosses.dry = dry(pump, Place.PUMP);
         pumpLosses.viscous = viscous(pump);
         motorTorque = -motor.torque(casePressure);
         motorLosses.dry = dry(motor, Place.MOTOR);
         motorLosses.viscous = viscous(motor);
-        shafts.input(tau, baseEngine, basePump, pumpTorque + chargeTorque(), pumpLosses);
-        shafts.output(tau, baseMotor, baseGround, motorTorque, motorLosses);
     }
 
     private double chargeTorque() {

@@ -29,10 +29,8 @@ public final class MotionRun {
     private final EventLog log = new EventLog();
     private final double turn; // rad a step
     private final double bend; // 1
-    private final double springPump; // N
-    private final double springMotor; // N
-    private final double balancePump; // 1
-    private final double balanceMotor; // 1
+    private final BlockHold pumpHold;
+    private final BlockHold motorHold;
     private final double startOil; // m³
     private double foreseen; // next step by curvature, s
     private double oilTemperature; // K
@@ -41,7 +39,7 @@ public final class MotionRun {
     private long rejected;
     private boolean failed;
 
-    MotionRun(MotionDuty duty, MotionKernel kernel, Oil oil, Cooling cooling, double tolerance, double[] block) {
+    MotionRun(MotionDuty duty, MotionKernel kernel, Oil oil, Cooling cooling, double tolerance, BlockHold[] hold) {
         this.duty = duty;
         this.kernel = kernel;
         this.oil = oil;
@@ -49,10 +47,8 @@ public final class MotionRun {
         double tightness = Math.sqrt(tolerance / USUAL_TOLERANCE);
         turn = Math.min(MOST_TURN, USUAL_TURN * tightness);
         bend = MOST_BEND * tightness;
-        springPump = block[0];
-        balancePump = block[1];
-        springMotor = block[2];
-        balanceMotor = block[3];
+        pumpHold = hold[0];
+        motorHold = hold[1];
         startOil = kernel.oilHeld();
         foreseen = 1e-6;
         oilTemperature = duty.oilTemperature();
@@ -67,8 +63,21 @@ public final class MotionRun {
      * @return false when the run could not go on: it then stays where it last was
      */
     public boolean advance(double until) {
+        return advance(until, run -> {});
+    }
+
+    /**
+     * Advances to a time with somebody watching.
+     *
+     * @param until s
+     * @return false when the run could not go on: it then stays where it last was
+     */
+    public boolean advance(double until, MotionWatcher watcher) {
         while (kernel.time < until && !failed) {
             step(Math.min(nextStep(), until - kernel.time));
+            if (!failed) {
+                watcher.stepped(this);
+            }
         }
         return !failed;
     }
@@ -82,9 +91,7 @@ public final class MotionRun {
 
     private double cornerGap() {
         double t = kernel.time;
-        double next = Math.min(duty.stroke().nextCorner(t), duty.throttle().nextCorner(t));
-        next = Math.min(next, Math.min(duty.brake().nextCorner(t), duty.bypass().nextCorner(t)));
-        next = Math.min(next, Math.min(duty.slope().nextCorner(t), duty.pull().nextCorner(t)));
+        double next = duty.nextCorner(t);
         return next - t > LEAST_STEP ? next - t : Double.POSITIVE_INFINITY;
     }
 
@@ -107,7 +114,7 @@ public final class MotionRun {
         double growth = Math.sqrt(bend / Math.max(1e-9, kernel.errorEstimate));
         foreseen = length * Math.max(0.3, Math.min(2, growth));
         warm(length);
-        watch();
+        watch(length);
     }
 
     private void control(double time) {
@@ -116,20 +123,26 @@ public final class MotionRun {
         shafts.brake = duty.brake().at(time);
         shafts.slope = duty.slope().at(time);
         shafts.pull = duty.pull().at(time);
+        if (shafts.pushed) {
+            shafts.groundSpeed = duty.groundSpeed().at(kernel.time);
+            shafts.givenAcceleration = duty.groundSpeed().slopeAfter(kernel.time);
+        }
         kernel.sides.bypassOpening = kernel.bypassOpening(duty.bypass().at(time));
     }
 
     private void warm(double length) {
-        double loss = kernel.pumpShaftTorque() * kernel.shafts.pumpSpeed
-                - kernel.shafts.axleTorque * kernel.shafts.motorSpeed / kernel.shafts.gearRatio();
-        oilTemperature += length * loss / cooling.capacity();
+        Shafts shafts = kernel.shafts;
+        double rim = shafts.motorSpeed * shafts.rollingRadius() / shafts.gearRatio(); // m/s
+        double loss = kernel.pumpShaftTorque() * shafts.pumpSpeed - shafts.groundForce * rim;
+        double given = cooling.conductance(shafts.pumpSpeed) * (oilTemperature - duty.airTemperature());
+        oilTemperature += length * (loss - given) / cooling.capacity();
         if (Math.abs(oilTemperature - tableTemperature) > WARMED && oilTemperature < 430) {
             tableTemperature = oilTemperature;
             kernel.warm(oil.at(oilTemperature));
         }
     }
 
-    private void watch() {
+    private void watch(double length) {
         double t = kernel.time;
         SideSystem sides = kernel.sides;
         double cavity = kernel.oil.cavityPressure;
@@ -147,8 +160,8 @@ public final class MotionRun {
                 Math.abs(kernel.shafts.wheelSlip) > 0.5 && Math.abs(kernel.shafts.motorSpeed) > 5,
                 t);
         log.note(MotionEvent.Kind.BELT_SLIPS, kernel.shafts.engineRuns && Math.abs(kernel.shafts.beltSlip) > 0.05, t);
-        log.note(MotionEvent.Kind.PUMP_BLOCK_LIFTS, holdDown(kernel.pump, balancePump, springPump) > 1, t);
-        log.note(MotionEvent.Kind.MOTOR_BLOCK_LIFTS, holdDown(kernel.motor, balanceMotor, springMotor) > 1, t);
+        log.note(MotionEvent.Kind.PUMP_BLOCK_LIFTS, pumpHold.lifts(sides, length), t);
+        log.note(MotionEvent.Kind.MOTOR_BLOCK_LIFTS, motorHold.lifts(sides, length), t);
         if (duty.input() instanceof InputState.Running
                 && kernel.shafts.engineRuns
                 && kernel.shafts.engineSpeed < kernel.shafts.stallSpeed()) {
@@ -168,14 +181,6 @@ public final class MotionRun {
             lowest = Math.min(lowest, p);
         }
         return lowest;
-    }
-
-    private double holdDown(ChamberSet unit, double balance, double spring) {
-        double sum =
-                kernel.sides.pressure[SideSystem.A] + kernel.sides.pressure[SideSystem.B] - 2 * kernel.casePressure;
-        double separating = balance * unit.count / 2 * unit.area * Math.max(0, sum);
-        double clamping = Math.max(0, unit.load) * unit.area + spring;
-        return separating / Math.max(clamping, 1e-9);
     }
 
     /** Present value of a channel, SI unit of its dimension. */
@@ -203,10 +208,11 @@ public final class MotionRun {
             case MAKE_UP_FLOW -> sides.makeUpFlow;
             case CASE_LEAK -> sides.caseLeak;
             case SWASH_MOMENT -> kernel.pump.moment(kernel.casePressure);
-            case PUMP_HOLD_DOWN -> holdDown(kernel.pump, balancePump, springPump);
-            case MOTOR_HOLD_DOWN -> holdDown(kernel.motor, balanceMotor, springMotor);
+            case PUMP_HOLD_DOWN -> pumpHold.ratio(sides);
+            case MOTOR_HOLD_DOWN -> motorHold.ratio(sides);
             case LOWEST_CHAMBER -> lowestChamber();
             case OIL_TEMPERATURE -> oilTemperature;
+            case PUSH_FORCE -> shafts.pushForce();
         };
     }
 
@@ -218,6 +224,13 @@ public final class MotionRun {
     /** Present pressure of one motor chamber (0 … count − 1), absolute, Pa. */
     public double motorChamber(int chamber) {
         return kernel.motor.pressure[chamber];
+    }
+
+    /** Share of a space at an absolute pressure (Pa) that oil is missing from, 0 … 1, unit 1; 0 while it is full. */
+    public double missing(double pressure) {
+        OilTable table = kernel.oil;
+        double gap = table.cavityPressure - pressure;
+        return gap <= 0 ? 0 : gap / (table.cavityPressure - table.emptyPressure);
     }
 
     /** Number of pump pistons, 1. */
@@ -263,6 +276,11 @@ public final class MotionRun {
     /** How often a kind of event began, 1. */
     public int count(MotionEvent.Kind kind) {
         return log.count(kind);
+    }
+
+    /** When a kind of event first began, s; 0 when it never did. */
+    public double first(MotionEvent.Kind kind) {
+        return log.first(kind);
     }
 
     /** How long a kind of event lasted in all, s. */

@@ -6,11 +6,9 @@ import swashlight.drive.description.UnitParameter;
 import swashlight.drive.description.UnitProperty;
 import swashlight.drive.heat.Cooling;
 import swashlight.drive.oil.Oil;
-import swashlight.drive.steady.Duty;
 import swashlight.drive.steady.InputState;
 import swashlight.drive.steady.SteadyPoint;
 import swashlight.drive.steady.SteadySolver;
-import swashlight.drive.steady.WheelState;
 
 /** A drive ready to be run piston by piston. */
 public final class MovingDrive {
@@ -42,6 +40,7 @@ public final class MovingDrive {
         Shafts shafts = kernel.shafts;
         shafts.lifted = duty.footing() == MotionDuty.Footing.LIFTED;
         shafts.held = duty.footing() == MotionDuty.Footing.HELD;
+        shafts.pushed = duty.footing() == MotionDuty.Footing.PUSHED;
         shafts.throttle = duty.throttle().at(0);
         shafts.slope = duty.slope().at(0);
         boolean keyed = SteadySolver.keyed(vector);
@@ -52,7 +51,7 @@ public final class MovingDrive {
         } else {
             rest(kernel, duty, keyed);
         }
-        return new MotionRun(duty, kernel, oil, Cooling.of(vector), tolerance, blocks());
+        return new MotionRun(duty, kernel, oil, Cooling.of(vector), tolerance, holds(kernel));
     }
 
     private void rest(MotionKernel kernel, MotionDuty duty, boolean keyed) {
@@ -63,29 +62,14 @@ public final class MovingDrive {
         } else if (duty.input() instanceof InputState.Fixed fixed && keyed) {
             shafts.pumpSpeed = fixed.shaftSpeed();
         }
+        shafts.groundSpeed = shafts.pushed ? duty.groundSpeed().at(0) : 0;
         kernel.fill(duty.ambientPressure(), duty.ambientPressure(), duty.ambientPressure());
     }
 
     private void settle(MotionKernel kernel, MotionDuty duty) {
-        WheelState wheels = switch (duty.footing()) {
-            case GROUND -> new WheelState.Ground(duty.slope().at(0), duty.pull().at(0));
-            case LIFTED -> new WheelState.Lifted();
-            case HELD -> new WheelState.Held();
-        };
-        InputState input = duty.input() instanceof InputState.Running
-                ? new InputState.Running(duty.throttle().at(0))
-                : duty.input();
         SteadySolver solver = new SteadySolver();
         solver.load(vector);
-        boolean settled = solver.solve(new Duty(
-                input,
-                duty.stroke().at(0),
-                duty.oilTemperature(),
-                wheels,
-                duty.brake().at(0),
-                duty.bypass().at(0),
-                duty.ambientPressure(),
-                false));
+        boolean settled = solver.solve(duty.settledAt(0));
         if (!settled) {
             throw new IllegalArgumentException("the duty has no settled state at time 0; start at rest instead");
         }
@@ -100,12 +84,16 @@ public final class MovingDrive {
         kernel.fill(point.pressureA(), point.pressureB(), point.galleryPressure());
     }
 
-    private double[] blocks() {
-        return new double[] {
-            get(Place.PUMP, UnitProperty.BLOCK_SPRING),
-            get(Place.PUMP, UnitProperty.BALANCE_RATIO),
-            get(Place.MOTOR, UnitProperty.BLOCK_SPRING),
-            get(Place.MOTOR, UnitProperty.BALANCE_RATIO)
+    private BlockHold[] holds(MotionKernel kernel) {
+        return new BlockHold[] {
+            new BlockHold(
+                    kernel.pump,
+                    get(Place.PUMP, UnitProperty.BALANCE_RATIO),
+                    get(Place.PUMP, UnitProperty.BLOCK_SPRING)),
+            new BlockHold(
+                    kernel.motor,
+                    get(Place.MOTOR, UnitProperty.BALANCE_RATIO),
+                    get(Place.MOTOR, UnitProperty.BLOCK_SPRING))
         };
     }
 

@@ -54,9 +54,10 @@ final class Shafts {
     double pull; // N
     double brake; // 1
     boolean engineRuns;
-    boolean shaftGiven; // the pump shaft's speed is imposed
     boolean lifted;
     boolean held;
+    boolean pushed; // the speed over ground is given
+    double givenAcceleration; // of the ground speed while pushed, m/s²
 
     // states
     double engineSpeed; // rad/s
@@ -164,12 +165,14 @@ final class Shafts {
             groundSpeed = 0;
             return;
         }
-        boolean rolls = connected && !lifted;
+        boolean rolls = !lifted;
+        boolean grips = rolls && connected;
         double w = motorSpeed;
-        double v = groundSpeed;
+        double v = pushed ? baseGround + tau * givenAcceleration : groundSpeed;
         double normal = weight * Math.cos(slope);
         double grade = weight * Math.sin(slope);
         double resist = vector[OutputParameter.WHEELS_ROLLING_RESISTANCE.index()] * normal + pull;
+        groundForce = 0;
         double grip = vector[OutputParameter.WHEELS_TRACTION.index()]
                 * vector[OutputParameter.WHEELS_LOAD_SHARE.index()]
                 * normal;
@@ -185,7 +188,7 @@ final class Shafts {
             double force = 0;
             double byRim = 0;
             double byGround = 0;
-            if (rolls) {
+            if (grips) {
                 grip(w * rimPerSpeed, v, grip);
                 force = groundForce;
                 byRim = d1 * rimPerSpeed;
@@ -202,7 +205,7 @@ final class Shafts {
             double r2 = 0;
             double c = 0;
             double d = 1;
-            if (rolls) {
+            if (rolls && !pushed) {
                 double round = v / STANDING_SPEED;
                 double root = Math.sqrt(1 + round * round);
                 r2 = mass * (v - baseGround) - tau * (force - grade - resist * round / root);
@@ -220,6 +223,19 @@ final class Shafts {
         }
         motorSpeed = w;
         groundSpeed = rolls ? v : 0;
+    }
+
+    /** Force that pushes or tows the machine at its given speed, N; 0 when nothing does. */
+    double pushForce() {
+        if (!pushed) {
+            return 0;
+        }
+        double round = groundSpeed / STANDING_SPEED;
+        double resist = vector[OutputParameter.WHEELS_ROLLING_RESISTANCE.index()] * weight * Math.cos(slope) + pull;
+        return mass * givenAcceleration
+                + weight * Math.sin(slope)
+                + resist * round / Math.sqrt(1 + round * round)
+                - groundForce;
     }
 
     private static final double STANDING_SPEED = 1e-3; // m/s over which rolling resistance turns round (own choice)

@@ -1,6 +1,7 @@
 package swashlight.drive.motion;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * A control over time: straight between its corners, level before the first and after the last.
@@ -65,6 +66,58 @@ public final class Timeline {
             }
         }
         return Double.POSITIVE_INFINITY;
+    }
+
+    /** Slope of the leg that begins at or holds a time (s), SI unit of the control per s; 0 outside the corners and at a jump. */
+    public double slopeAfter(double time) {
+        for (int i = 1; i < times.length; i++) {
+            if (time >= times[i - 1] && time < times[i]) {
+                return (values[i] - values[i - 1]) / (times[i] - times[i - 1]);
+            }
+        }
+        return 0;
+    }
+
+    /** Least value, SI unit of the control. */
+    public double least() {
+        double least = values[0];
+        for (double value : values) {
+            least = Math.min(least, value);
+        }
+        return least;
+    }
+
+    /** Greatest value, SI unit of the control. */
+    public double greatest() {
+        double greatest = values[0];
+        for (double value : values) {
+            greatest = Math.max(greatest, value);
+        }
+        return greatest;
+    }
+
+    /** Number of corners, 1. */
+    public int corners() {
+        return times.length;
+    }
+
+    /** Time of a corner (0 … corners − 1), s. */
+    public double cornerTime(int corner) {
+        return times[corner];
+    }
+
+    /** Value at a corner (0 … corners − 1), SI unit of the control. */
+    public double cornerValue(int corner) {
+        return values[corner];
+    }
+
+    /** The same corners with other values. */
+    public Timeline map(DoubleUnaryOperator change) {
+        double[] changed = new double[values.length];
+        for (int i = 0; i < changed.length; i++) {
+            changed[i] = change.applyAsDouble(values[i]);
+        }
+        return through(times, changed);
     }
 
     @Override
