@@ -3,6 +3,7 @@ package swashlight.findings.evidence;
 import java.util.ArrayList;
 import java.util.List;
 import swashlight.drive.description.DriveDescription;
+import swashlight.drive.description.OilParameter;
 import swashlight.drive.description.Parameter;
 import swashlight.drive.description.Parameters;
 import swashlight.drive.description.Quantity;
@@ -23,6 +24,11 @@ import swashlight.findings.expect.ConditionError;
  */
 public final class Unknowns {
     private static final double LOG_FROM = 0.1; // spread over value from which a positive parameter is log-normal, 1
+
+    private static final double LEAST_THINNING =
+            0.9; // viscosity at 100 °C over that at 40 °C, at most: an oil thins, 1
+    private static final int THICK = OilParameter.VISCOSITY40.index();
+    private static final int THIN = OilParameter.VISCOSITY100.index();
 
     private final double[] middle;
     private final List<Parameter> parameters = new ArrayList<>();
@@ -94,5 +100,7 @@ public final class Unknowns {
                 vector[index[j]] = Math.max(low[j], Math.min(high[j], value));
             }
         }
+        vector[THIN] =
+                Math.min(vector[THIN], Math.max(LEAST_THINNING * vector[THICK], OilParameter.VISCOSITY100.low()));
     }
 }
