@@ -133,7 +133,7 @@ final class SteadyKernel {
     }
 
     /** An unknown kept where its law holds: sides not emptier than empty, the belt not slipping by more than its whole speed. */
-    private double held(int index, double moved) {
+    double held(int index, double moved) {
         if (index <= G) {
             return Math.max(index == G ? balance.cavityPressure : balance.emptiest(), moved);
         }
@@ -196,7 +196,12 @@ final class SteadyKernel {
         };
     }
 
-    private void scales() {
+    /** What one of a balance counts in the merit: m³/s or N·m. */
+    double scale(int row) {
+        return scale[row];
+    }
+
+    void scales() {
         double carried = Math.abs(balance.pump.displacement * balance.pumpSpeed) / (2 * Math.PI);
         for (int i = A; i <= G; i++) {
             scale[i] = Math.max(1e-7, carried);
@@ -215,7 +220,7 @@ final class SteadyKernel {
         return sum;
     }
 
-    private boolean solved() {
+    boolean solved() {
         worst = 0;
         for (int i = 0; i < SIZE; i++) {
             double floor = i <= G ? FLOW_FLOOR : TORQUE_FLOOR;

@@ -180,6 +180,15 @@ public final class SteadySolver {
         return balanced() && balance.motorSpeed * direction > 0;
     }
 
+    /** Back to the first unknowns of the situation last tried. */
+    void startAgain() {
+        if (balance.motorFree) {
+            guess(balance.load.motorTorque, balance.direction);
+        } else {
+            guess(0, 0);
+        }
+    }
+
     private boolean still() {
         return turning(0);
     }
