@@ -7,7 +7,11 @@ import java.util.stream.Stream;
 
 /** The commands in the order of work. A command's class is loaded only when it is made. */
 enum Catalogue {
-    POINT("point", PointCommand::new);
+    POINT("point", PointCommand::new),
+    CURVE("curve", CurveCommand::new),
+    MAP("map", MapCommand::new),
+    WARM_UP("warmup", WarmUpCommand::new),
+    SWAY("sway", SwayCommand::new);
 
     private final String word;
     private final Function<Session, DeskCommand> maker;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import swashlight.desk.report.Fact;
 import swashlight.desk.report.Line;
 import swashlight.desk.report.Value;
@@ -94,8 +95,16 @@ public record Circumstances(Map<Condition, Double> stated, Wheels wheels, boolea
 
     /** As lines of a report: what matters here, stated or not. */
     List<Line> lines() {
+        return linesWithout(Set.of());
+    }
+
+    /** The same without the conditions that change within the report. */
+    List<Line> linesWithout(Set<Condition> changing) {
         List<Line> lines = new ArrayList<>();
         for (Condition condition : Condition.values()) {
+            if (changing.contains(condition)) {
+                continue;
+            }
             if (stated.containsKey(condition) || shownAlways(condition)) {
                 lines.add(new Fact(condition.key(), Value.of(value(condition), condition.measure())));
             }

@@ -1,5 +1,7 @@
 package swashlight.desk.work;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import swashlight.desk.report.Measure;
 import swashlight.drive.description.Dimension;
@@ -61,6 +63,11 @@ public enum Condition {
     /** Greatest allowed value. */
     public double high() {
         return high;
+    }
+
+    /** All names. */
+    public static List<String> keys() {
+        return Arrays.stream(values()).map(Condition::key).toList();
     }
 
     /** The condition with a name. */

@@ -1,7 +1,11 @@
 package swashlight.desk.work;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
+import swashlight.drive.description.Dimension;
 import swashlight.files.demo.DemoShelf;
 
 /** Everything the program can be asked. Each method answers one question; none of them throws at faulty input. */
@@ -16,6 +20,72 @@ public final class Desk {
             inspection.close();
             return PointReport.of(sick, when);
         });
+    }
+
+    /**
+     * One quantity over one condition; each text beside it changes a condition ({@code oilTemperature=20 °C}) or is {@code sound} for the drive
+     * without its faults.
+     */
+    public static Outcome curve(
+            DriveAsked drive, Map<String, Stated> circumstances, Stated show, SweepAsked across, List<Stated> beside) {
+        return answered(inspection -> {
+            SickDrive sick = DriveShelf.open(drive, inspection);
+            Circumstances when = CircumstancesReader.read(circumstances, inspection);
+            Optional<Shown> shown = shown(show, inspection);
+            Optional<Sweep> sweep = Sweep.read(across, inspection);
+            List<CurveReport.Case> family = BesideReader.read(sick, when, beside, inspection);
+            inspection.close();
+            return CurveReport.of(sweep.orElseThrow(), shown.orElseThrow(), family);
+        });
+    }
+
+    /** One quantity over two conditions. */
+    public static Outcome map(
+            DriveAsked drive, Map<String, Stated> circumstances, Stated show, SweepAsked across, SweepAsked up) {
+        return answered(inspection -> {
+            SickDrive sick = DriveShelf.open(drive, inspection);
+            Circumstances when = CircumstancesReader.read(circumstances, inspection);
+            Optional<Shown> shown = shown(show, inspection);
+            Optional<Sweep> over = Sweep.read(across, inspection);
+            Optional<Sweep> upward = Sweep.read(up, inspection);
+            inspection.close();
+            return MapReport.of(sick, when, over.orElseThrow(), upward.orElseThrow(), shown.orElseThrow());
+        });
+    }
+
+    /** How oil temperature and speed go while a duty is held for a time, the oil being at first as stated. */
+    public static Outcome warmUp(DriveAsked drive, Map<String, Stated> circumstances, Stated air, Stated duration) {
+        return answered(inspection -> {
+            SickDrive sick = DriveShelf.open(drive, inspection);
+            Circumstances when = CircumstancesReader.read(circumstances, inspection);
+            double outside =
+                    inspection.number(air, Dimension.TEMPERATURE, 230, 340).orElse(293.15); // K
+            double time = inspection.number(duration, Dimension.TIME, 1, 86_400).orElse(3600); // s
+            inspection.close();
+            Circumstances cold = when.stated().containsKey(Condition.OIL_TEMPERATURE)
+                    ? when
+                    : when.with(Condition.OIL_TEMPERATURE, outside);
+            return WarmUpReport.of(sick, cold, outside, time);
+        });
+    }
+
+    /** How far one quantity sways when each number of the drive moves by its own spread. */
+    public static Outcome sway(DriveAsked drive, Map<String, Stated> circumstances, Stated show) {
+        return answered(inspection -> {
+            SickDrive sick = DriveShelf.open(drive, inspection);
+            Circumstances when = CircumstancesReader.read(circumstances, inspection);
+            Optional<Shown> shown = shown(show, inspection);
+            inspection.close();
+            return SwayReport.of(sick, when, shown.orElseThrow());
+        });
+    }
+
+    private static Optional<Shown> shown(Stated show, Inspection inspection) {
+        Optional<Shown> shown = Shown.find(show.text());
+        if (shown.isEmpty()) {
+            inspection.oneOf(show, Arrays.stream(Shown.values()).map(Shown::key).toList());
+        }
+        return shown;
     }
 
     /** Whether a name is that of a demo drive, and not of a file. */
