@@ -11,7 +11,8 @@ enum Catalogue {
     CURVE("curve", CurveCommand::new),
     MAP("map", MapCommand::new),
     WARM_UP("warmup", WarmUpCommand::new),
-    SWAY("sway", SwayCommand::new);
+    SWAY("sway", SwayCommand::new),
+    FIT("fit", FitCommand::new);
 
     private final String word;
     private final Function<Session, DeskCommand> maker;

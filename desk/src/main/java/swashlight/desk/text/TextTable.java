@@ -11,6 +11,8 @@ import swashlight.desk.report.Value;
 final class TextTable {
     private static final String GAP = "  ";
     private static final int DIGITS = 5; // of the largest number of a column
+    private static final double WIDE = 1e3; // pure numbers that differ by more are not lined up, 1
+    private static final int EACH_ITS_OWN = -1;
     private static final double NOTHING = 1e-9; // what rounding leaves of a sum, in any shown unit
 
     private final Writing writing;
@@ -74,7 +76,7 @@ final class TextTable {
     }
 
     private String cell(Value value, Measure measure, int decimals) {
-        if (value instanceof Value.Number number && number.measure() == measure) {
+        if (decimals != EACH_ITS_OWN && value instanceof Value.Number number && number.measure() == measure) {
             return Digits.fixed(writing.scale(measure).shown(number.value()), decimals);
         }
         return writing.of(value);
@@ -82,16 +84,21 @@ final class TextTable {
 
     private int decimals(int column, Measure measure) {
         double largest = 0;
+        double smallest = Double.MAX_VALUE;
         boolean whole = true;
         for (List<Value> row : table.rows()) {
             if (row.get(column) instanceof Value.Number number && number.measure() == measure) {
                 double shown = writing.scale(measure).shown(number.value());
                 largest = Math.max(largest, Math.abs(shown));
+                smallest = shown == 0 ? smallest : Math.min(smallest, Math.abs(shown));
                 whole &= Writing.whole(shown) || Math.abs(shown) < NOTHING;
             }
         }
         if (whole) {
             return 0;
+        }
+        if (measure == Measure.RATIO && largest > WIDE * smallest) {
+            return EACH_ITS_OWN;
         }
         int power = (int) Math.floor(Math.log10(largest));
         return Math.max(0, Math.min(mostDecimals(measure), DIGITS - 1 - power));

@@ -80,7 +80,8 @@ final class CurveReport {
             curves.add(new Curve(Value.text(family.get(f).name()), f, f, across, values[f]));
         }
         Axis over = new Axis(
-                Value.word("condition." + sweep.condition().key()), sweep.condition().measure());
+                Value.word("condition." + sweep.condition().key()),
+                sweep.condition().measure());
         Axis up = new Axis(Value.word("shown." + shown.key()), shown.measure());
         Value title = Value.word(
                 "picture.curve",

@@ -80,6 +80,22 @@ public final class Desk {
         });
     }
 
+    /**
+     * Which losses explain a bench table, or how much a pump leaks.
+     *
+     * @param file the table; empty for an invented one
+     * @param kind pump, motor, drain or rig; empty to be told by the heading
+     * @param healthy another table of the same rig known to be sound, to learn from
+     * @param drive whose oil ran on the bench
+     */
+    public static Outcome fit(
+            Optional<Stated> file, Optional<Stated> kind, Optional<Stated> healthy, DriveAsked drive) {
+        return answered(inspection -> {
+            SickDrive oiled = DriveShelf.open(drive, inspection);
+            return new FitBench(inspection).fit(file, kind, healthy, oiled.drive());
+        });
+    }
+
     private static Optional<Shown> shown(Stated show, Inspection inspection) {
         Optional<Shown> shown = Shown.find(show.text());
         if (shown.isEmpty()) {

@@ -68,7 +68,7 @@ final class SwayReport {
         drive.ails().forEach(ail -> conditions.add(new Fact("fault", FaultWords.of(ail))));
         lines.add(new Chapter("conditions", conditions));
         lines.add(table(base, swings));
-        return new Outcome.Answered(new Report("sway", lines), List.of(figure(base, swings)));
+        return new Outcome.Answered(new Report("sway", lines), List.of(figure(swings)));
     }
 
     private List<Swing> swings(double base) {
@@ -126,14 +126,14 @@ final class SwayReport {
         return new Table("values", columns, rows);
     }
 
-    private Figure figure(double base, List<Swing> swings) {
+    private Figure figure(List<Swing> swings) {
         List<Bar> bars = new ArrayList<>();
         swings.stream().limit(MOST_BARS).forEach(swing -> {
             Value name = Value.text(swing.parameter().key());
-            bars.add(new Bar(
-                    name, base + Math.min(swing.down(), swing.up()), base + Math.max(swing.down(), swing.up()), 0));
+            bars.add(new Bar(name, Math.min(swing.down(), swing.up()), Math.max(swing.down(), swing.up()), 0));
         });
-        Axis axis = new Axis(Value.word("shown." + shown.key()), shown.measure());
+        Measure change = shown.measure() == Measure.TEMPERATURE ? Measure.WARMTH : shown.measure();
+        Axis axis = new Axis(Value.word("axis.change", Value.word("shown." + shown.key())), change);
         return new Figure.Bars(
                 Value.word("picture.sway", Value.text(drive.sound().name()), Value.word("shown." + shown.key())),
                 axis,
