@@ -128,8 +128,8 @@ public final class Fields {
         Optional<Node> node = node(key);
         if (node.isPresent() && node.get() instanceof Node.Branch pair) {
             Fields parts = new Fields(pair, field(key), complaints);
-            Optional<Measure> value = parts.measure("value", range);
-            if (value.isEmpty() && !parts.has("value")) {
+            Optional<Measure> value = parts.scalar("value", range);
+            if (!parts.has("value")) {
                 parts.complain("missing", "value", "", "the value is missing", range.right());
             }
             OptionalDouble spread =
@@ -138,6 +138,11 @@ public final class Fields {
             parts.close();
             return value.map(found -> new Measure(found.value(), spread.isPresent() ? spread : found.spread()));
         }
+        return scalar(key, range);
+    }
+
+    /** A value with its unit on one line: 80 °C or 80 ± 3 °C. */
+    public Optional<Measure> scalar(String key, Range range) {
         return leaf(key, "a value with its unit")
                 .flatMap(leaf -> new MeasureReader(this, key, range).value(leaf.text()));
     }

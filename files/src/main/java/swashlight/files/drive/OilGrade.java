@@ -53,6 +53,11 @@ public record OilGrade(String name, double viscosity40, double viscosity100, dou
         return ALL;
     }
 
+    /** Without the body that sets it: 20W-50, VG 46. */
+    public String shortName() {
+        return name.substring(4);
+    }
+
     /** The grades by every way to write them: SAE 20W-50 or 20W-50, ISO VG 46 or VG 46. */
     static Map<String, OilGrade> byName() {
         Map<String, OilGrade> names = new LinkedHashMap<>();
@@ -60,7 +65,7 @@ public record OilGrade(String name, double viscosity40, double viscosity100, dou
             names.put(grade.name, grade);
         }
         for (OilGrade grade : ALL) {
-            names.put(grade.name.substring(4), grade);
+            names.put(grade.shortName(), grade);
         }
         return names;
     }

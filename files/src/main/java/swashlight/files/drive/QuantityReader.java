@@ -40,7 +40,7 @@ final class QuantityReader {
     }
 
     private Optional<Quantity> parted(Fields parts, Range range, int longestNote) {
-        Optional<Measure> value = parts.measure("value", range);
+        Optional<Measure> value = parts.scalar("value", range);
         if (!parts.has("value")) {
             parts.complain("missing", "value", "", "the value is missing", "write value: and spread: below it");
         }

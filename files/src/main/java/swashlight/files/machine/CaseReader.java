@@ -119,7 +119,7 @@ final class CaseReader {
         int before = root.complaints().count();
         Optional<Fields> usual = root.branch("usual");
         usual.ifPresent(fields -> {
-            new SetupReader(fields).setup(Optional.empty(), Optional.empty());
+            new SetupReader(fields, Optional.empty()).setup(Optional.empty());
             fields.close();
         });
         return usual.isPresent() && root.complaints().count() == before

@@ -1,12 +1,15 @@
 package swashlight.files.machine;
 
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import swashlight.drive.steady.Duty;
 import swashlight.files.document.Complaints;
 import swashlight.files.document.DocumentReader;
 import swashlight.files.document.Fields;
 import swashlight.files.document.InputFault;
+import swashlight.files.document.Range;
 import swashlight.files.document.Source;
 
 /** Duties in files: what a drive is asked in one settled situation. */
@@ -25,5 +28,17 @@ public final class DutyFiles {
                 new DutyReader(new Fields(DocumentReader.read(source, complaints), "", complaints)).read();
         complaints.check();
         return duty.orElseThrow();
+    }
+
+    /** The keys of a duty that no reading has, with what their values may be. */
+    public static Map<String, Range> ranges() {
+        Map<String, Range> ranges = new LinkedHashMap<>();
+        ranges.put("inputSpeed", DutyReader.SHAFT_SPEED);
+        ranges.put("pull", Condition.LOAD.range());
+        ranges.put("pushedSpeed", DutyReader.PUSHED_SPEED);
+        ranges.put("brake", DutyReader.SHARE);
+        ranges.put("bypass", DutyReader.SHARE);
+        ranges.put("ambientPressure", DutyReader.AIR);
+        return ranges;
     }
 }

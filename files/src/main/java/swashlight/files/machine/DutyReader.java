@@ -15,10 +15,10 @@ import swashlight.files.document.Range;
 /** Reads a duty. What is left out is usual: engine at full throttle, full stroke forward, oil at 60 °C, level ground, no pull. */
 final class DutyReader {
     private static final double WARM_OIL = 333.15; // K, 60 °C
-    private static final Range SHARE = Range.of(Dimension.NUMBER, 0, 1);
-    private static final Range PUSHED_SPEED = Range.of(Dimension.SPEED, -10, 10);
-    private static final Range SHAFT_SPEED = Range.of(Dimension.ROTATION, -700, 700);
-    private static final Range AIR = Range.of(Dimension.PRESSURE, 5e4, 1.1e5);
+    static final Range SHARE = Range.of(Dimension.NUMBER, 0, 1);
+    static final Range PUSHED_SPEED = Range.of(Dimension.SPEED, -10, 10);
+    static final Range SHAFT_SPEED = Range.of(Dimension.ROTATION, -700, 700);
+    static final Range AIR = Range.of(Dimension.PRESSURE, 5e4, 1.1e5);
 
     private final Fields root;
 

@@ -43,10 +43,7 @@ final class ReadingReader {
         }
         int before = complaints.count();
         Fields own = new Fields(branch, path, complaints);
-        List<ReadingKind> kinds = kinds().entrySet().stream()
-                .filter(kind -> own.has(kind.getKey()))
-                .map(Map.Entry::getValue)
-                .toList();
+        List<ReadingKind> kinds = kinds(own);
         Fields fields = usual.map(own::over).orElse(own);
         kinds().keySet().forEach(fields::node);
         if (kinds.size() != 1) {
@@ -63,9 +60,9 @@ final class ReadingReader {
         String label = fields.text("label", LONGEST_LABEL)
                 .orElse(kind.map(ReadingKind::key).orElse("") + " " + place);
         fields.text("note", LONGEST_NOTE);
-        SetupReader conditions = new SetupReader(fields);
+        SetupReader conditions = new SetupReader(fields, kind);
         Optional<Parameter> part = conditions.part();
-        Setup setup = conditions.setup(kind, part);
+        Setup setup = conditions.setup(part);
         Optional<Reading> reading = kind.flatMap(found -> value(fields, found, part, label, setup));
         fields.node("error");
         fields.close();
@@ -99,6 +96,17 @@ final class ReadingReader {
                     "leave it out, or state one standard deviation");
         }
         return value.map(measure -> new Reading(label, kind, measure.value(), error, setup));
+    }
+
+    /** What was read. The input speed beside another reading is its condition. */
+    private static List<ReadingKind> kinds(Fields own) {
+        List<ReadingKind> found = kinds().entrySet().stream()
+                .filter(kind -> own.has(kind.getKey()))
+                .map(Map.Entry::getValue)
+                .toList();
+        return found.size() < 2
+                ? found
+                : found.stream().filter(kind -> kind != ReadingKind.INPUT_SPEED).toList();
     }
 
     static Map<String, ReadingKind> kinds() {

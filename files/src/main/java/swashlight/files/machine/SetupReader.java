@@ -23,16 +23,22 @@ final class SetupReader {
             EnumSet.of(ReadingKind.CREEP_SPEED, ReadingKind.GALLERY_PRESSURE, ReadingKind.PART_DIMENSION);
 
     private final Fields fields;
+    private final Optional<ReadingKind> kind;
     private final Map<Condition, Measure> measures = new EnumMap<>(Condition.class);
 
-    SetupReader(Fields fields) {
+    /** The conditions below some keys; no kind where they are the usual ones of many. */
+    SetupReader(Fields fields, Optional<ReadingKind> kind) {
         this.fields = fields;
+        this.kind = kind;
         for (Condition condition : Condition.values()) {
+            if (kind.map(ReadingKind::key).equals(Optional.of(condition.key()))) {
+                continue; // the input speed is itself what was read
+            }
             fields.measure(condition.key(), condition.range()).ifPresent(measure -> measures.put(condition, measure));
         }
     }
 
-    Setup setup(Optional<ReadingKind> kind, Optional<Parameter> part) {
+    Setup setup(Optional<Parameter> part) {
         Optional<Boolean> forward = fields.choice("direction", DIRECTIONS);
         boolean lifted = fields.flag("lifted").orElse(false);
         boolean held = fields.flag("held").orElse(false);
@@ -43,7 +49,7 @@ final class SetupReader {
                     "contradiction", "held", "true", "wheels cannot be held and lifted", "leave one of the two");
         }
         return new Setup(
-                moves ? value(Condition.STROKE) : stroke(kind, forward),
+                moves ? value(Condition.STROKE) : stroke(forward),
                 value(Condition.THROTTLE),
                 value(Condition.INPUT_SPEED),
                 value(Condition.OIL_TEMPERATURE),
@@ -75,7 +81,7 @@ final class SetupReader {
         return part;
     }
 
-    private OptionalDouble stroke(Optional<ReadingKind> kind, Optional<Boolean> forward) {
+    private OptionalDouble stroke(Optional<Boolean> forward) {
         OptionalDouble stated = value(Condition.STROKE);
         if (forward.isEmpty() || kind.map(AT_NEUTRAL::contains).orElse(false)) {
             return stated;

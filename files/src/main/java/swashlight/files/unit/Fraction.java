@@ -6,7 +6,7 @@ import java.math.MathContext;
 /** An exact conversion factor: top ÷ bottom. Kept apart so that a third or π costs no digit before the last step. */
 record Fraction(BigDecimal top, BigDecimal bottom) {
     /** Enough digits that a double found through them is the nearest one. */
-    static final MathContext DIGITS = new MathContext(45);
+    static final MathContext DIGITS = new MathContext(60);
 
     static final Fraction ONE = of("1");
 
@@ -37,11 +37,8 @@ record Fraction(BigDecimal top, BigDecimal bottom) {
         return new Fraction(top.pow(exponent), bottom.pow(exponent));
     }
 
-    BigDecimal multiply(BigDecimal number) {
-        return number.multiply(top).divide(bottom, DIGITS);
-    }
-
-    BigDecimal divide(BigDecimal number) {
-        return number.multiply(bottom).divide(top, DIGITS);
+    /** The factor as one number, to 60 digits. */
+    BigDecimal decimal() {
+        return top.divide(bottom, DIGITS);
     }
 }

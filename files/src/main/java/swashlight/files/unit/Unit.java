@@ -15,14 +15,16 @@ public final class Unit {
     private final String label;
     private final String symbol;
     private final Dimension dimension;
-    private final Fraction factor;
+    private final BigDecimal factor;
+    private final BigDecimal inverse;
     private final BigDecimal offset;
 
     Unit(String label, String symbol, Dimension dimension, Fraction factor, BigDecimal offset) {
         this.label = label;
         this.symbol = symbol;
         this.dimension = dimension;
-        this.factor = factor;
+        this.factor = factor.decimal();
+        this.inverse = Fraction.ONE.over(factor).decimal();
         this.offset = offset;
     }
 
@@ -43,27 +45,27 @@ public final class Unit {
 
     /** The SI value of a number of these units: the nearest double. */
     public double toSi(BigDecimal number) {
-        return factor.multiply(number.add(offset)).doubleValue();
+        return number.add(offset).multiply(factor).doubleValue();
     }
 
     /** The SI value of a difference of so many units. */
     public double differenceToSi(BigDecimal number) {
-        return factor.multiply(number).doubleValue();
+        return number.multiply(factor).doubleValue();
     }
 
-    /** How many of these units an SI value is, to some 45 digits. */
+    /** How many of these units an SI value is, to some 60 digits. */
     BigDecimal fromSi(double si) {
-        return factor.divide(new BigDecimal(si)).subtract(offset);
+        return new BigDecimal(si).multiply(inverse).subtract(offset);
     }
 
-    /** How many of these units an SI difference is, to some 45 digits. */
+    /** How many of these units an SI difference is, to some 60 digits. */
     BigDecimal differenceFromSi(double si) {
-        return factor.divide(new BigDecimal(si));
+        return new BigDecimal(si).multiply(inverse);
     }
 
     /** This unit over another of the same dimension, unit 1. */
     double ratio(Unit other) {
-        return factor.over(other.factor).multiply(BigDecimal.ONE).doubleValue();
+        return factor.multiply(other.inverse).doubleValue();
     }
 
     boolean shifted() {

@@ -89,6 +89,7 @@ final class DriveFilesTest {
                     oil: {grade: SAE 20W-60}                  | unknown-word   | 1 | oil.grade           | did you mean SAE 20W-50?
                     oil: {viscosity40: 10 cSt, viscosity100: 20 cSt} | viscosity-rises | 1 | oil.viscosity100 | between
                     pump: {pistonCount: 5.5}                  | whole-number   | 1 | pump.pistonCount    | 5
+                    pump: {displacement: 9 cm3/rev, pistonCount: 5, pistonDiameter: 16 mm, pitchRadius: 21.5 mm, fullSwashAngle: 9.24 deg} | displacement-geometry | 1 | pump.displacement | leave out one of them
                     format: 99                                | unknown-format | 1 | format              | format 1
                     kind: case                                | wrong-kind     | 1 | kind                | drive
                     level: engineering                        | level-lacks    | 1 | level               | pump.pistonCount
