@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 
 /** The commands in the order of work. A command's class is loaded only when it is made. */
 enum Catalogue {
+    FIND("find", FindCommand::new),
     POINT("point", PointCommand::new),
     CURVE("curve", CurveCommand::new),
     MAP("map", MapCommand::new),

@@ -14,6 +14,8 @@ public enum Measure {
     /** Each row has its own. */
     OWN(NUMBER, "", ""),
     RATIO(NUMBER, "", ""),
+    /** Standard deviations that something is off. */
+    DEVIATIONS(NUMBER, "", ""),
     SHARE(NUMBER, "%", "%"),
     SPEED(Dimension.SPEED, "m/s", "mph"),
     CREEP(Dimension.SPEED, "mm/s", "in/s"),

@@ -9,6 +9,8 @@ import swashlight.files.unit.UnitSystem;
 /** Values as words and digits of one language and one system of units. */
 public record Writing(Words words, UnitSystem units) {
     private static final int DIGITS = 4;
+    private static final int MOST_DIGITS = 5; // of a number with its spread
+    private static final double SMALLEST = 1e-6; // in any shown unit
 
     /** A value as it stands in running text, number with unit. */
     public String of(Value value) {
@@ -40,6 +42,7 @@ public record Writing(Words words, UnitSystem units) {
     public String number(double si, Measure measure) {
         double shown = scale(measure).shown(si);
         return switch (measure) {
+            case DEVIATIONS -> Digits.fixed(shown, 1);
             case TEMPERATURE, SHARE -> Digits.fixed(shown, Math.abs(shown) < 100 ? 1 : 0);
             case ROTATION -> Digits.fixed(shown, Math.abs(shown) < 100 ? 1 : 0);
             default -> whole(shown) ? Digits.fixed(shown, 0) : Digits.significant(shown, DIGITS);
@@ -66,9 +69,15 @@ public record Writing(Words words, UnitSystem units) {
         if (around == 0) {
             return withUnit(number(given.value(), given.measure()), given.measure());
         }
-        int decimals = Digits.decimalsFor(around);
+        int decimals = Math.min(Digits.decimalsFor(around), mostDecimals(shown, given.measure()));
         String text = Digits.fixed(shown, decimals) + " ± " + Digits.fixed(around, decimals);
         return withUnit(text, given.measure());
+    }
+
+    /** A spread far below the number is not worth more digits. */
+    private static int mostDecimals(double shown, Measure measure) {
+        double size = Math.max(Math.abs(shown), SMALLEST);
+        return measure == Measure.SHARE ? 1 : Math.max(0, MOST_DIGITS - 1 - (int) Math.floor(Math.log10(size)));
     }
 
     /** Whether a number is whole but for rounding; a tiny one is not nothing. */

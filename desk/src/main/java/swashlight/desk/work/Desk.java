@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import swashlight.drive.description.Dimension;
 import swashlight.files.demo.DemoShelf;
+import swashlight.findings.finding.Finder;
+import swashlight.findings.finding.FinderOptions;
+import swashlight.findings.reading.MachineCase;
 
 /** Everything the program can be asked. Each method answers one question; none of them throws at faulty input. */
 public final class Desk {
@@ -102,6 +105,20 @@ public final class Desk {
             inspection.oneOf(show, Arrays.stream(Shown.values()).map(Shown::key).toList());
         }
         return shown;
+    }
+
+    /** What is wrong with a machine; the first demo case where none is named. Same case, same seed, same answer. */
+    public static Outcome find(Optional<Stated> machineCase, long seed) {
+        return answered(inspection -> {
+            MachineCase machine =
+                    inspection.filed(() -> CaseShelf.open(machineCase)).machineCase();
+            return FindReport.of(new Finder(FinderOptions.usual(seed)).find(machine), machine.complaint());
+        });
+    }
+
+    /** Whether a name is that of a demo case, and not of a file. */
+    public static boolean isDemoCase(String name) {
+        return name.startsWith(DemoShelf.PREFIX) || DemoShelf.cases().contains(name);
     }
 
     /** Whether a name is that of a demo drive, and not of a file. */

@@ -1,0 +1,124 @@
+package swashlight.desk.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import swashlight.desk.report.Axis;
+import swashlight.desk.report.Bar;
+import swashlight.desk.report.Fact;
+import swashlight.desk.report.Figure;
+import swashlight.desk.report.Line;
+import swashlight.desk.report.Measure;
+import swashlight.desk.report.Report;
+import swashlight.desk.report.Sentence;
+import swashlight.desk.report.Value;
+import swashlight.drive.fault.Fault;
+import swashlight.findings.cause.Action;
+import swashlight.findings.finding.ActionFinding;
+import swashlight.findings.finding.CauseFinding;
+import swashlight.findings.finding.Conclusion;
+import swashlight.findings.finding.Finding;
+import swashlight.findings.finding.SeverityRange;
+
+/** What a case comes to: the answer first, what it stands on one step behind. */
+final class FindReport {
+    private static final int MOST_BARS = 12;
+    private static final double SMALLEST_BAR = 0.001; // probability, 1
+
+    private final Finding finding;
+    private final Conclusion conclusion;
+
+    private FindReport(Finding finding) {
+        this.finding = finding;
+        this.conclusion = finding.conclusion();
+    }
+
+    static Outcome of(Finding finding, String complaint) {
+        FindReport report = new FindReport(finding);
+        List<Line> lines = new ArrayList<>(report.answer());
+        lines.addAll(report.inShort(complaint));
+        lines.addAll(NextReport.of(finding));
+        lines.addAll(FindWorkings.of(finding));
+        return new Outcome.Answered(new Report("find", lines), List.of(report.picture()));
+    }
+
+    private List<Line> answer() {
+        List<Line> lines = new ArrayList<>();
+        ActionFinding best = finding.actions().get(0);
+        lines.add(Sentence.of(
+                "answer." + conclusion.verdict().key(),
+                Value.text(finding.caseName()),
+                words(best.action()),
+                chance(best.probability(), best.error())));
+        if (conclusion.contradiction()) {
+            lines.add(Sentence.of("contradiction"));
+        }
+        if (conclusion.tied().size() > 1) {
+            List<Value> tied = finding.causes().stream()
+                    .filter(cause -> conclusion.tied().contains(cause.cause().key()))
+                    .map(cause ->
+                            Value.word("find.tied.one", name(cause), Value.of(cause.probability(), Measure.SHARE)))
+                    .toList();
+            lines.add(Sentence.of(
+                    conclusion.sameAction() ? "tied.sameAction" : "tied.matters", new Value.Several(tied)));
+        }
+        return lines;
+    }
+
+    private List<Line> inShort(String complaint) {
+        List<Line> lines = new ArrayList<>();
+        ActionFinding best = finding.actions().get(0);
+        CauseFinding cause = finding.causes().get(0);
+        if (!complaint.isEmpty()) {
+            lines.add(new Fact("complaint", Value.text(complaint)));
+        }
+        lines.add(new Fact("verdict", Value.word("verdict." + conclusion.verdict().key())));
+        lines.add(new Fact("action", words(best.action())));
+        lines.add(new Fact("actionProbability", chance(best.probability(), best.error())));
+        lines.add(new Fact("cause", name(cause)));
+        lines.add(new Fact("causeProbability", chance(cause.probability(), cause.error())));
+        severity(cause).ifPresent(value -> lines.add(new Fact("severity", value)));
+        return lines;
+    }
+
+    private static Optional<Value> severity(CauseFinding cause) {
+        if (cause.severity().isEmpty() || cause.cause().fault().isEmpty()) {
+            return Optional.empty();
+        }
+        SeverityRange range = cause.severity().orElseThrow();
+        Fault fault = cause.cause().fault().orElseThrow();
+        Measure measure = FaultWords.measure(fault);
+        return Optional.of(Value.word(
+                "find.severity.words",
+                FaultWords.meaning(fault),
+                Value.of(range.middle(), measure),
+                new Value.Between(range.low(), range.high(), measure)));
+    }
+
+    static Value name(CauseFinding cause) {
+        return cause.cause()
+                .fault()
+                .map(FaultWords::name)
+                .orElseGet(() -> Value.wordOr("cause.healthy", cause.cause().words()));
+    }
+
+    static Value words(Action action) {
+        return Value.wordOr("action." + action.key(), action.words());
+    }
+
+    static Value chance(double probability, double error) {
+        return new Value.Spread(probability, error, Measure.SHARE);
+    }
+
+    private Figure picture() {
+        List<Bar> bars = new ArrayList<>();
+        for (CauseFinding cause : finding.causes()) {
+            if (bars.size() < MOST_BARS && (bars.isEmpty() || cause.probability() > SMALLEST_BAR)) {
+                boolean same = cause.cause().action() == conclusion.action();
+                bars.add(new Bar(Value.text(cause.cause().key()), 0, cause.probability(), same ? 0 : 1));
+            }
+        }
+        Axis axis = new Axis(Value.word("axis.probability"), Measure.SHARE);
+        return new Figure.Bars(Value.word("picture.causes", Value.text(finding.caseName())), axis, bars);
+    }
+}
