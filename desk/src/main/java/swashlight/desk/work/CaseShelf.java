@@ -13,7 +13,8 @@ final class CaseShelf {
 
     /** The case of a file or a demo; the first demo where none is named. */
     static CaseFile open(Optional<Stated> asked) {
-        return CaseFiles.open(source(asked.map(Stated::text).orElse(DemoShelf.cases().get(0))));
+        return CaseFiles.open(
+                source(asked.map(Stated::text).orElse(DemoShelf.cases().get(0))));
     }
 
     private static Source source(String name) {

@@ -50,7 +50,8 @@ enum Caution {
     /** The cautions of a reading, what is nearest to hurt first. */
     static List<Caution> of(ReadingKind kind, Setup setup) {
         List<Caution> all = new ArrayList<>();
-        boolean lifted = setup.lifted() || (kind == ReadingKind.CREEP_SPEED && setup.slope().isEmpty());
+        boolean lifted = setup.lifted()
+                || (kind == ReadingKind.CREEP_SPEED && setup.slope().isEmpty());
         boolean rolls = ROLLING.contains(kind);
         boolean atRest = AT_REST.contains(kind);
         add(all, RAISED, lifted);

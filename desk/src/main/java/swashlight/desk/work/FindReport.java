@@ -59,8 +59,8 @@ final class FindReport {
                     .map(cause ->
                             Value.word("find.tied.one", name(cause), Value.of(cause.probability(), Measure.SHARE)))
                     .toList();
-            lines.add(Sentence.of(
-                    conclusion.sameAction() ? "tied.sameAction" : "tied.matters", new Value.Several(tied)));
+            lines.add(
+                    Sentence.of(conclusion.sameAction() ? "tied.sameAction" : "tied.matters", new Value.Several(tied)));
         }
         return lines;
     }
@@ -72,7 +72,8 @@ final class FindReport {
         if (!complaint.isEmpty()) {
             lines.add(new Fact("complaint", Value.text(complaint)));
         }
-        lines.add(new Fact("verdict", Value.word("verdict." + conclusion.verdict().key())));
+        lines.add(
+                new Fact("verdict", Value.word("verdict." + conclusion.verdict().key())));
         lines.add(new Fact("action", words(best.action())));
         lines.add(new Fact("actionProbability", chance(best.probability(), best.error())));
         lines.add(new Fact("cause", name(cause)));

@@ -133,8 +133,7 @@ final class FindWorkings {
     private static List<Line> missing(Finding finding) {
         List<Line> lines = new ArrayList<>();
         for (UnusedReading unused : finding.missing().unused()) {
-            lines.add(Sentence.of(
-                    "missing.unused", Value.text(unused.reading().label()), Value.text(unused.lacks())));
+            lines.add(Sentence.of("missing.unused", Value.text(unused.reading().label()), Value.text(unused.lacks())));
         }
         for (MissingCondition condition : finding.missing().conditions()) {
             lines.add(Sentence.of(

@@ -18,7 +18,7 @@ final class ReadingWords {
     }
 
     static Value condition(ConditionKind kind) {
-        return Value.word("condition." + kind.key());
+        return Value.word("reading.condition." + kind.key());
     }
 
     static Value measured(Reading reading) {

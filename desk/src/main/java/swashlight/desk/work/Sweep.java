@@ -10,7 +10,7 @@ record Sweep(Condition condition, double from, double to, int steps) {
     double[] values() {
         double[] values = new double[steps];
         for (int i = 0; i < steps; i++) {
-            values[i] = from + (to - from) * i / (steps - 1);
+            values[i] = i == steps - 1 ? to : from + (to - from) * i / (steps - 1); // the end exactly
         }
         return values;
     }
