@@ -125,6 +125,8 @@ final class ReadersFuzzTest {
             }
         }
         assertThat(read).isGreaterThan(inputs / 50);
+        String page = Source.read(Path.of("..", "docs", "formats.md")).text();
+        assertThat(keys).allSatisfy(key -> assertThat(page).contains("`" + key + "`"));
         return keys;
     }
 
