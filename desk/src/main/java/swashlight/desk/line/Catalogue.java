@@ -8,6 +8,9 @@ import java.util.stream.Stream;
 /** The commands in the order of work. A command's class is loaded only when it is made. */
 enum Catalogue {
     FIND("find", FindCommand::new),
+    FAULTS("faults", FaultsCommand::new),
+    DEMO("demo", DemoCommand::new),
+    SCHEMA("schema", SchemaCommand::new),
     POINT("point", PointCommand::new),
     CURVE("curve", CurveCommand::new),
     MAP("map", MapCommand::new),

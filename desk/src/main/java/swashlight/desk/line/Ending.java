@@ -24,7 +24,7 @@ enum Ending {
     }
 
     static Ending of(Outcome outcome) {
-        if (outcome instanceof Outcome.Answered) {
+        if (outcome instanceof Outcome.Answered || outcome instanceof Outcome.Printed) {
             return ANSWERED;
         }
         return outcome instanceof Outcome.Refused ? INPUT : NOT_CONVERGED;

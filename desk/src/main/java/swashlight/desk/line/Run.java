@@ -42,7 +42,7 @@ final class Run {
                 ? String.join(" ", unmatched.getSuggestions().stream().limit(1).toList())
                 : "";
         String right = near.isEmpty()
-                ? "swashlight " + command.word() + " --help shows what it takes, with examples"
+                ? "see swashlight " + command.word() + " --help: it shows what it takes, with examples"
                 : "did you mean " + near + "?";
         Refusal refusal = new Refusal("command-line", "swashlight " + command.word(), "", wrong.getMessage(), right);
         Complaints.tell(session.err(), List.of(refusal));

@@ -34,6 +34,8 @@ final class Teller {
         if (outcome instanceof Outcome.Answered answered) {
             write(answered.report());
             draw(answered.figures());
+        } else if (outcome instanceof Outcome.Printed printed) {
+            write(printed.text());
         } else if (outcome instanceof Outcome.NotConverged lost) {
             write(lost.report());
         } else if (outcome instanceof Outcome.Refused refused) {
@@ -43,7 +45,10 @@ final class Teller {
     }
 
     private void write(Report report) {
-        String page = page(report);
+        write(page(report));
+    }
+
+    private void write(String page) {
         if (wish.out().isPresent()) {
             save(wish.out().get(), page);
         } else {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import swashlight.drive.description.Dimension;
 import swashlight.files.demo.DemoShelf;
+import swashlight.files.schema.Schemas;
 import swashlight.findings.finding.Finder;
 import swashlight.findings.finding.FinderOptions;
 import swashlight.findings.reading.MachineCase;
@@ -113,6 +114,35 @@ public final class Desk {
             MachineCase machine =
                     inspection.filed(() -> CaseShelf.open(machineCase)).machineCase();
             return FindReport.of(new Finder(FinderOptions.usual(seed)).find(machine), machine.complaint());
+        });
+    }
+
+    /** Everything that can be wrong with a drive. */
+    public static Outcome faults() {
+        return FaultsReport.all();
+    }
+
+    /** What comes along to begin with. */
+    public static Outcome demos() {
+        return DemoReport.all();
+    }
+
+    /** The text of one demo. */
+    public static Outcome demo(Stated name) {
+        return answered(inspection -> DemoReport.one(name, inspection));
+    }
+
+    /** All demos written into a folder; none when one of the files is there already. */
+    public static Outcome demosInto(Stated folder) {
+        return answered(inspection -> DemoReport.into(folder, inspection));
+    }
+
+    /** The schema of a kind of file. */
+    public static Outcome schema(Stated kind) {
+        return answered(inspection -> {
+            Optional<String> known = inspection.oneOf(kind, Schemas.kinds());
+            inspection.close();
+            return new Outcome.Printed(Schemas.of(known.orElseThrow()));
         });
     }
 

@@ -18,6 +18,9 @@ public sealed interface Outcome {
         }
     }
 
+    /** A file's text, to be told as it is. */
+    record Printed(String text) implements Outcome {}
+
     /** The solver found no settled state: the best it reached, how far off that is, and what to try. */
     record NotConverged(Report report) implements Outcome {}
 
