@@ -8,15 +8,16 @@ import java.util.stream.Stream;
 /** The commands in the order of work. A command's class is loaded only when it is made. */
 enum Catalogue {
     FIND("find", FindCommand::new),
-    FAULTS("faults", FaultsCommand::new),
-    DEMO("demo", DemoCommand::new),
-    SCHEMA("schema", SchemaCommand::new),
+    CHECK("check", CheckCommand::new),
     POINT("point", PointCommand::new),
     CURVE("curve", CurveCommand::new),
     MAP("map", MapCommand::new),
     WARM_UP("warmup", WarmUpCommand::new),
     SWAY("sway", SwayCommand::new),
-    FIT("fit", FitCommand::new);
+    FIT("fit", FitCommand::new),
+    FAULTS("faults", FaultsCommand::new),
+    DEMO("demo", DemoCommand::new),
+    SCHEMA("schema", SchemaCommand::new);
 
     private final String word;
     private final Function<Session, DeskCommand> maker;

@@ -2,7 +2,9 @@ package swashlight.desk.line;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine.Option;
+import swashlight.desk.work.CircumstancesAsked;
 import swashlight.desk.work.Stated;
 
 /** The circumstances, one option each; texts with units, read by the desk. */
@@ -58,6 +60,11 @@ final class ConditionOptions {
         state("bypass", "--bypass", text);
     }
 
+    @Option(names = "--outside", paramLabel = "TEMPERATURE")
+    void outside(String text) {
+        state("ambient", "--outside", text);
+    }
+
     @Option(names = "--air", paramLabel = "PRESSURE")
     void air(String text) {
         state("ambientPressure", "--air", text);
@@ -78,8 +85,14 @@ final class ConditionOptions {
         state("fromRest", "--from-rest", yes ? "yes" : "no");
     }
 
-    Map<String, Stated> stated() {
-        return stated;
+    @Option(names = "--duty", paramLabel = "FILE")
+    private String duty;
+
+    CircumstancesAsked asked(Session session) {
+        return new CircumstancesAsked(
+                Optional.ofNullable(duty)
+                        .map(name -> new Stated("--duty", session.file(name).toString())),
+                stated);
     }
 
     private void state(String key, String option, String text) {

@@ -42,7 +42,7 @@ final class CurveCommand extends DeskCommand {
     Outcome outcome() {
         return Desk.curve(
                 drive.asked(session()),
-                conditions.stated(),
+                conditions.asked(session()),
                 new Stated("--show", show),
                 sweep.asked(),
                 beside.stream().map(text -> new Stated("--beside", text)).toList());

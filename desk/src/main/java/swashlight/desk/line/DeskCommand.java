@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import swashlight.desk.work.Outcome;
+import swashlight.files.unit.UnitSystem;
 
 /** What every command is: a question to the desk, and the wish how to have the answer. */
 abstract class DeskCommand implements Callable<Integer> {
@@ -37,6 +38,11 @@ abstract class DeskCommand implements Callable<Integer> {
     /** The picture options, where the answer has a picture. */
     Optional<PictureOptions> picture() {
         return Optional.empty();
+    }
+
+    /** The units wished for. */
+    UnitSystem units() {
+        return output.units.system();
     }
 
     Session session() {

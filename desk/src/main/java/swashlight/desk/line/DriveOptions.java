@@ -2,9 +2,7 @@ package swashlight.desk.line;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Option;
-import swashlight.desk.work.Desk;
 import swashlight.desk.work.DriveAsked;
 import swashlight.desk.work.Stated;
 
@@ -18,10 +16,7 @@ final class DriveOptions {
 
     DriveAsked asked(Session session) {
         return new DriveAsked(
-                Optional.ofNullable(drive)
-                        .map(name -> new Stated(
-                                "--drive",
-                                Desk.isDemo(name) ? name : session.file(name).toString())),
+                Names.drive(session, "--drive", drive),
                 faults.stream().map(fault -> new Stated("--fault", fault)).toList());
     }
 }

@@ -56,7 +56,7 @@ final class MapCommand extends DeskCommand {
     Outcome outcome() {
         return Desk.map(
                 drive.asked(session()),
-                conditions.stated(),
+                conditions.asked(session()),
                 new Stated("--show", show),
                 sweep("--across", across, from, to),
                 sweep("--upward", upward, upwardFrom, upwardTo));

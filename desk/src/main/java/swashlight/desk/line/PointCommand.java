@@ -27,7 +27,7 @@ final class PointCommand extends DeskCommand {
 
     @Override
     Outcome outcome() {
-        return Desk.point(drive.asked(session()), conditions.stated());
+        return Desk.point(drive.asked(session()), conditions.asked(session()));
     }
 
     @Override

@@ -32,7 +32,7 @@ final class SwayCommand extends DeskCommand {
 
     @Override
     Outcome outcome() {
-        return Desk.sway(drive.asked(session()), conditions.stated(), new Stated("--show", show));
+        return Desk.sway(drive.asked(session()), conditions.asked(session()), new Stated("--show", show));
     }
 
     @Override

@@ -1,10 +1,8 @@
 package swashlight.desk.line;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import swashlight.desk.picture.Picture;
@@ -17,12 +15,15 @@ import swashlight.desk.text.TextPage;
 import swashlight.desk.text.Words;
 import swashlight.desk.text.Writing;
 import swashlight.desk.work.Outcome;
+import swashlight.desk.work.Paper;
+import swashlight.desk.work.Refusal;
 
 /** Tells an outcome in the wished form: answers to standard output or a file, complaints to standard error. */
 final class Teller {
     private final Session session;
     private final Wish wish;
     private final Writing writing;
+    private final List<Refusal> refusals = new ArrayList<>();
 
     Teller(Session session, Wish wish) {
         this.session = session;
@@ -39,9 +40,10 @@ final class Teller {
         } else if (outcome instanceof Outcome.NotConverged lost) {
             write(lost.report());
         } else if (outcome instanceof Outcome.Refused refused) {
-            Complaints.tell(session.err(), refused.refusals());
+            refusals.addAll(refused.refusals());
         }
-        return Ending.of(outcome);
+        Complaints.tell(session.err(), refusals);
+        return refusals.isEmpty() ? Ending.of(outcome) : Ending.INPUT;
     }
 
     private void write(Report report) {
@@ -50,7 +52,7 @@ final class Teller {
 
     private void write(String page) {
         if (wish.out().isPresent()) {
-            save(wish.out().get(), page);
+            save(wish.out().get(), page.getBytes(StandardCharsets.UTF_8));
         } else {
             session.out().print(page);
             session.out().flush();
@@ -69,20 +71,12 @@ final class Teller {
         if (figures.isEmpty() || (wish.svg().isEmpty() && wish.png().isEmpty())) {
             return;
         }
-        Picture picture = Picture.of(figures.get(0), writing);
-        wish.svg().ifPresent(file -> save(file, picture.svg()));
+        Picture picture = Picture.of(figures, writing);
+        wish.svg().ifPresent(file -> save(file, picture.svg().getBytes(StandardCharsets.UTF_8)));
         wish.png().ifPresent(file -> save(file, picture.png()));
     }
 
-    private static void save(Path file, byte[] bytes) {
-        try {
-            Files.write(file, bytes);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static void save(Path file, String page) {
-        save(file, page.getBytes(StandardCharsets.UTF_8));
+    private void save(Path file, byte[] bytes) {
+        refusals.addAll(Paper.write(file, bytes));
     }
 }

@@ -11,9 +11,6 @@ import swashlight.desk.work.Stated;
 /** Warm-up and fade. */
 @Command
 final class WarmUpCommand extends DeskCommand {
-    @Option(names = "--outside", paramLabel = "TEMPERATURE")
-    private String outside = "20 °C";
-
     @Option(names = "--for", paramLabel = "TIME")
     private String duration = "60 min";
 
@@ -35,11 +32,7 @@ final class WarmUpCommand extends DeskCommand {
 
     @Override
     Outcome outcome() {
-        return Desk.warmUp(
-                drive.asked(session()),
-                conditions.stated(),
-                new Stated("--outside", outside),
-                new Stated("--for", duration));
+        return Desk.warmUp(drive.asked(session()), conditions.asked(session()), new Stated("--for", duration));
     }
 
     @Override

@@ -49,8 +49,9 @@ final class Bands extends AbstractXYAnnotation {
             fill(paper, triangles, placing, levels.get(i), tone((i + 1.0) / levels.size()));
         }
         List<Rectangle2D> taken = new ArrayList<>();
+        boolean rising = grid.changesMostUpwards();
         for (double level : levels) {
-            contour(paper, triangles, placing, level, area, taken);
+            contour(paper, triangles, placing, level, area, taken, rising);
         }
         paper.setClip(before);
     }
@@ -76,13 +77,14 @@ final class Bands extends AbstractXYAnnotation {
         paper.fill(path);
     }
 
-    private static void contour(
+    private void contour(
             Graphics2D paper,
             List<List<Grid.Corner>> triangles,
             Placing placing,
             double level,
             Rectangle2D area,
-            List<Rectangle2D> taken) {
+            List<Rectangle2D> taken,
+            boolean rising) {
         Path2D path = new Path2D.Double();
         Rectangle2D best = null;
         double nearest = Double.POSITIVE_INFINITY;
@@ -96,7 +98,7 @@ final class Bands extends AbstractXYAnnotation {
             path.moveTo(from.getX(), from.getY());
             path.lineTo(to.getX(), to.getY());
             Rectangle2D label = new Rectangle2D.Double(from.getX() - 16, from.getY() - 8, 32, 16);
-            double distance = Math.abs(from.getX() - area.getCenterX()) + Math.abs(from.getY() - area.getCenterY());
+            double distance = fromDiagonal(from, area, rising);
             if (distance < nearest && area.contains(label) && taken.stream().noneMatch(label::intersects)) {
                 nearest = distance;
                 best = label;
@@ -107,8 +109,21 @@ final class Bands extends AbstractXYAnnotation {
         paper.draw(path);
         if (best != null) {
             taken.add(best);
-            label(paper, Look.numbers().format(level), best);
+            label(paper, number(level), best);
         }
+    }
+
+    /** How far a place is from the diagonal along which the values change most, 1. */
+    private static double fromDiagonal(Point2D place, Rectangle2D area, boolean rising) {
+        double right = (place.getX() - area.getMinX()) / area.getWidth();
+        double up = (area.getMaxY() - place.getY()) / area.getHeight();
+        return Math.abs(rising ? right - up : right + up - 1);
+    }
+
+    private String number(double level) {
+        double step = levels.size() > 1 ? levels.get(1) - levels.get(0) : 1;
+        return RoundSteps.numbers(Math.max(0, (int) -Math.floor(Math.log10(step) + 1e-9)))
+                .format(level);
     }
 
     private static void label(Graphics2D paper, String text, Rectangle2D place) {

@@ -19,6 +19,8 @@ import swashlight.desk.text.Writing;
 final class CurveChart {
     private static final double LEGEND_LINE = 17; // px, half the sample of a line in the legend
 
+    private static final double NEAR = 0.4; // least over greatest, 1
+
     private final Figure.Curves figure;
     private final Writing writing;
 
@@ -39,7 +41,7 @@ final class CurveChart {
             lines.setSeriesStroke(i, Look.line(curve.stroke()));
         }
         NumberAxis up = Look.axis(figure.up(), writing);
-        up.setAutoRangeIncludesZero(true);
+        up.setAutoRangeIncludesZero(nearZero());
         NumberAxis across = Look.axis(figure.across(), writing);
         across.setLowerMargin(0);
         across.setUpperMargin(0);
@@ -58,6 +60,21 @@ final class CurveChart {
             legend.setFrame(BlockBorder.NONE);
         }
         return chart;
+    }
+
+    /** Zero belongs in the picture where the values come near it, seen from their greatest. */
+    private boolean nearZero() {
+        Scale up = writing.scale(figure.up().measure());
+        double least = Double.POSITIVE_INFINITY;
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (Curve curve : figure.curves()) {
+            for (double y : curve.ys()) {
+                double shown = up.shown(y);
+                least = shown < least ? shown : least;
+                greatest = shown > greatest ? shown : greatest;
+            }
+        }
+        return least <= 0 || least < NEAR * greatest;
     }
 
     private XYSeries series(int number, Curve curve) {

@@ -34,6 +34,15 @@ record Grid(double[] xs, double[] ys, double[][] values) {
         return greatest;
     }
 
+    /** Whether the values change more from the lower left to the upper right corner than along the other diagonal. */
+    boolean changesMostUpwards() {
+        int top = ys.length - 1;
+        int right = xs.length - 1;
+        double rising = Math.abs(values[top][right] - values[0][0]);
+        double falling = Math.abs(values[top][0] - values[0][right]);
+        return !(falling > rising);
+    }
+
     /** All triangles whose corners have values: four a cell, around its middle. */
     List<List<Corner>> triangles() {
         List<List<Corner>> triangles = new ArrayList<>();

@@ -7,6 +7,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
 import org.jfree.svg.SVGGraphics2D;
@@ -14,47 +15,67 @@ import org.jfree.svg.SVGHints;
 import swashlight.desk.report.Figure;
 import swashlight.desk.text.Writing;
 
-/** A figure drawn in the words and units of a reader. */
+/** Figures drawn in the words and units of a reader. */
 public final class Picture {
     private static final int WIDTH = 860; // px, whole numbers so that every viewer accepts them
+    private static final int CURVES = 500; // px high
+    private static final int FIELD = 560; // px high
     private static final int SHARP = 2; // image pixels for one of these
 
-    private final JFreeChart chart;
-    private final int height;
+    private final List<Sheet> sheets;
 
-    private Picture(JFreeChart chart, int height) {
-        this.chart = chart;
-        this.height = height;
+    /** A chart and its height, px. */
+    private record Sheet(JFreeChart chart, int height) {}
+
+    private Picture(List<Sheet> sheets) {
+        this.sheets = sheets;
     }
 
-    /** The picture of a figure. */
-    public static Picture of(Figure figure, Writing writing) {
+    /** The picture of some figures, one below the other. */
+    public static Picture of(List<Figure> figures, Writing writing) {
         System.setProperty("java.awt.headless", "true");
+        return new Picture(
+                figures.stream().map(figure -> sheet(figure, writing)).toList());
+    }
+
+    private static Sheet sheet(Figure figure, Writing writing) {
         if (figure instanceof Figure.Curves curves) {
-            return new Picture(new CurveChart(curves, writing).chart(), 520);
+            return new Sheet(new CurveChart(curves, writing).chart(), CURVES);
         }
         if (figure instanceof Figure.Bars bars) {
-            return new Picture(new BarChart(bars, writing).chart(), BarChart.height(bars));
+            return new Sheet(new BarChart(bars, writing).chart(), BarChart.height(bars));
         }
-        return new Picture(new FieldChart((Figure.Field) figure, writing).chart(), 560);
+        return new Sheet(new FieldChart((Figure.Field) figure, writing).chart(), FIELD);
+    }
+
+    private int height() {
+        return sheets.stream().mapToInt(Sheet::height).sum();
+    }
+
+    private void draw(Graphics2D paper) {
+        int top = 0;
+        for (Sheet sheet : sheets) {
+            sheet.chart().draw(paper, new Rectangle2D.Double(0, top, WIDTH, sheet.height()));
+            top += sheet.height();
+        }
     }
 
     /** As an SVG document. */
     public String svg() {
-        SVGGraphics2D paper = new SVGGraphics2D(WIDTH, height);
+        SVGGraphics2D paper = new SVGGraphics2D(WIDTH, height());
         paper.setRenderingHint(SVGHints.KEY_TEXT_RENDERING, SVGHints.VALUE_TEXT_RENDERING_INHERIT);
         paper.setDefsKeyPrefix("swashlight"); // no random names: the same picture is the same file
-        chart.draw(paper, new Rectangle2D.Double(0, 0, WIDTH, height));
+        draw(paper);
         return paper.getSVGElement(null, true, null, null, null) + "\n";
     }
 
     /** As a PNG image, two pixels for one. */
     public byte[] png() {
-        BufferedImage image = new BufferedImage(WIDTH * SHARP, height * SHARP, BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage(WIDTH * SHARP, height() * SHARP, BufferedImage.TYPE_INT_RGB);
         Graphics2D paper = image.createGraphics();
         paper.scale(SHARP, SHARP);
         paper.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        chart.draw(paper, new Rectangle2D.Double(0, 0, WIDTH, height));
+        draw(paper);
         paper.dispose();
         try (ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
             ImageIO.write(image, "png", bytes);

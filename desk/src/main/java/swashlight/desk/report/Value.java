@@ -36,6 +36,9 @@ public sealed interface Value {
         }
     }
 
+    /** The sign of a measure's unit alone. */
+    record Unit(Measure measure) implements Value {}
+
     /** Nothing to say here: an empty place in a table. */
     record Nothing() implements Value {}
 
@@ -57,6 +60,11 @@ public sealed interface Value {
     /** Text as it is. */
     static Value text(String text) {
         return new Text(text);
+    }
+
+    /** The sign of a measure's unit. */
+    static Value unit(Measure measure) {
+        return new Unit(measure);
     }
 
     /** An empty place. */

@@ -30,10 +30,10 @@ public final class CsvPage {
 
     private String header(Column column) {
         if (column.measure() == Measure.OWN) {
-            return column.key() + "," + column.key() + " unit";
+            return writing.key(column) + "," + writing.key(column) + " unit";
         }
         String unit = writing.scale(column.measure()).unit();
-        return quoted(unit.isEmpty() ? column.key() : column.key() + " (" + unit + ")");
+        return quoted(unit.isEmpty() ? writing.key(column) : writing.key(column) + " (" + unit + ")");
     }
 
     private String row(List<Column> columns, List<Value> row) {

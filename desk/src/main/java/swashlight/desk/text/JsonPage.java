@@ -1,7 +1,9 @@
 package swashlight.desk.text;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.StringJoiner;
 import swashlight.desk.report.Chapter;
 import swashlight.desk.report.Column;
@@ -39,17 +41,20 @@ public final class JsonPage {
     private List<String> fields(List<Line> lines, String indent) {
         List<String> fields = new ArrayList<>();
         List<String> says = new ArrayList<>();
+        Map<String, List<String>> facts = new LinkedHashMap<>();
         for (Line line : lines) {
             if (line instanceof Sentence sentence) {
                 says.add(says(sentence));
             } else if (line instanceof Fact fact) {
-                fields.add(quoted(fact.key()) + ": " + value(fact.value()));
+                facts.computeIfAbsent(fact.key(), key -> new ArrayList<>()).add(value(fact.value()));
             } else if (line instanceof Chapter chapter) {
                 fields.add(quoted(chapter.key()) + ": " + object(fields(chapter.lines(), indent + "  "), indent));
             } else if (line instanceof Table table) {
                 fields.add(quoted(table.key()) + ": " + table(table, indent));
             }
         }
+        facts.forEach((key, values) -> fields.add(
+                quoted(key) + ": " + (values.size() == 1 ? values.get(0) : "[" + String.join(", ", values) + "]")));
         if (!says.isEmpty()) {
             fields.add(quoted("says") + ": " + array(says, indent));
         }
@@ -70,14 +75,14 @@ public final class JsonPage {
         for (Column column : table.columns()) {
             String unit = writing.scale(column.measure()).unit();
             if (!unit.isEmpty()) {
-                units.add(quoted(column.key()) + ": " + quoted(unit));
+                units.add(quoted(writing.key(column)) + ": " + quoted(unit));
             }
         }
         List<String> rows = new ArrayList<>();
         for (List<Value> row : table.rows()) {
             StringJoiner cells = new StringJoiner(", ", "{", "}");
             for (int i = 0; i < row.size(); i++) {
-                cells.add(quoted(table.columns().get(i).key()) + ": "
+                cells.add(quoted(writing.key(table.columns().get(i))) + ": "
                         + cell(row.get(i), table.columns().get(i)));
             }
             rows.add(cells.toString());

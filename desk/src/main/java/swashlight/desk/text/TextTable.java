@@ -53,9 +53,8 @@ final class TextTable {
         for (int i = 0; i < widths.length; i++) {
             Column column = table.columns().get(i);
             String unit = writing.scale(column.measure()).unit();
-            String name = writing.words()
-                    .say(reportKey + "." + table.key() + "." + column.key(), "column." + column.key(), column.key());
-            heading.add(unit.isEmpty() ? name : (name + " " + unit).strip());
+            String name = heading(column);
+            heading.add(withUnit(column, name, unit));
             decimals[i] = decimals(i, column.measure());
         }
         add(heading);
@@ -66,6 +65,20 @@ final class TextTable {
             }
             add(line);
         }
+    }
+
+    private static String withUnit(Column column, String name, String unit) {
+        if (unit.isEmpty() || !column.unitShown()) {
+            return name;
+        }
+        return column.heading() instanceof Value.Nothing ? name + " " + unit : name + ", " + unit;
+    }
+
+    private String heading(Column column) {
+        return column.heading() instanceof Value.Nothing
+                ? writing.words()
+                        .say(reportKey + "." + table.key() + "." + column.key(), "column." + column.key(), column.key())
+                : writing.of(column.heading());
     }
 
     private void add(List<String> row) {
@@ -79,7 +92,9 @@ final class TextTable {
         if (decimals != EACH_ITS_OWN && value instanceof Value.Number number && number.measure() == measure) {
             return Digits.fixed(writing.scale(measure).shown(number.value()), decimals);
         }
-        return writing.of(value);
+        return measure == Measure.OWN && value instanceof Value.Number number
+                ? writing.withUnit(writing.shortest(number.value(), number.measure()), number.measure())
+                : writing.of(value);
     }
 
     private int decimals(int column, Measure measure) {

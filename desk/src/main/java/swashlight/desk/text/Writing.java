@@ -1,6 +1,7 @@
 package swashlight.desk.text;
 
 import java.util.stream.Collectors;
+import swashlight.desk.report.Column;
 import swashlight.desk.report.Measure;
 import swashlight.desk.report.Scale;
 import swashlight.desk.report.Value;
@@ -29,6 +30,9 @@ public record Writing(Words words, UnitSystem units) {
             String found = words.find(word.key()).orElse(word.plain().isEmpty() ? word.key() : word.plain());
             return Words.fill(found, word.values(), this::of);
         }
+        if (value instanceof Value.Unit unit) {
+            return scale(unit.measure()).unit();
+        }
         if (value instanceof Value.Text text) {
             return text.text();
         }
@@ -36,6 +40,11 @@ public record Writing(Words words, UnitSystem units) {
             return several.values().stream().map(this::of).collect(Collectors.joining(", "));
         }
         return "";
+    }
+
+    /** A column's name for machines. */
+    public String key(Column column) {
+        return column.key().isEmpty() ? of(column.heading()) : column.key();
     }
 
     /** An SI number in its unit's digits, without the unit. */
@@ -47,6 +56,14 @@ public record Writing(Words words, UnitSystem units) {
             case ROTATION -> Digits.fixed(shown, Math.abs(shown) < 100 ? 1 : 0);
             default -> whole(shown) ? Digits.fixed(shown, 0) : Digits.significant(shown, DIGITS);
         };
+    }
+
+    /** The same without zeros at the end. */
+    public String shortest(double si, Measure measure) {
+        String digits = number(si, measure);
+        return digits.contains(".") && !digits.contains("·")
+                ? digits.replaceAll("0+$", "").replaceAll("\\.$", "")
+                : digits;
     }
 
     /** The unit a measure is shown in. */

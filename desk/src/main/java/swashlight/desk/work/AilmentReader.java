@@ -34,11 +34,16 @@ final class AilmentReader {
             return Optional.of(new SickDrive.Ailment(fault, fault.usual()));
         }
         Stated severity = new Stated(stated.where(), stated.text().substring(equals + 1));
+        OptionalDouble value = severity(fault, severity, inspection);
+        return value.isEmpty() ? Optional.empty() : Optional.of(new SickDrive.Ailment(fault, value.getAsDouble()));
+    }
+
+    /** A severity of a fault, SI unit of the fault. */
+    static OptionalDouble severity(Fault fault, Stated severity, Inspection inspection) {
         double low = Math.min(0, fault.least());
-        OptionalDouble value = fault.dimension() == Dimension.TEMPERATURE
+        return fault.dimension() == Dimension.TEMPERATURE
                 ? inspection.difference(severity, fault.dimension(), low, fault.most())
                 : inspection.number(severity, fault.dimension(), low, fault.most());
-        return value.isEmpty() ? Optional.empty() : Optional.of(new SickDrive.Ailment(fault, value.getAsDouble()));
     }
 
     private static String unknown(String key, List<String> keys) {

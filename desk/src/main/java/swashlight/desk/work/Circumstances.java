@@ -37,6 +37,32 @@ public record Circumstances(Map<Condition, Double> stated, Wheels wheels, boolea
         return new Circumstances(Map.of(), Wheels.GROUND, false, false);
     }
 
+    /** Those of a duty, every one of them stated. */
+    static Circumstances of(Duty duty) {
+        Map<Condition, Double> stated = new EnumMap<>(Condition.class);
+        stated.put(Condition.STROKE, duty.stroke());
+        stated.put(Condition.OIL_TEMPERATURE, duty.oilTemperature());
+        stated.put(Condition.BRAKE, duty.brake());
+        stated.put(Condition.BYPASS, duty.bypass());
+        stated.put(Condition.AMBIENT_PRESSURE, duty.ambientPressure());
+        if (duty.input() instanceof InputState.Running running) {
+            stated.put(Condition.THROTTLE, running.throttle());
+        } else if (duty.input() instanceof InputState.Fixed fixed) {
+            stated.put(Condition.INPUT_SPEED, fixed.shaftSpeed());
+        }
+        Wheels wheels = Wheels.GROUND;
+        if (duty.wheels() instanceof WheelState.Ground ground) {
+            stated.put(Condition.SLOPE, ground.slope());
+            stated.put(Condition.LOAD, ground.pull());
+        } else if (duty.wheels() instanceof WheelState.Pushed pushed) {
+            stated.put(Condition.SLOPE, pushed.slope());
+            stated.put(Condition.PUSHED_SPEED, pushed.speed());
+        } else {
+            wheels = duty.wheels() instanceof WheelState.Lifted ? Wheels.LIFTED : Wheels.HELD;
+        }
+        return new Circumstances(stated, wheels, duty.input() instanceof InputState.Off, duty.fromRest());
+    }
+
     @Override
     public Map<Condition, Double> stated() {
         return Map.copyOf(stated);

@@ -1,11 +1,13 @@
 package swashlight.desk.work;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import swashlight.files.machine.DutyFiles;
 
 /** Circumstances from what somebody stated: condition names, and the words wheels, engine, fromRest. */
 final class CircumstancesReader {
@@ -15,8 +17,14 @@ final class CircumstancesReader {
 
     private CircumstancesReader() {}
 
-    static Circumstances read(Map<String, Stated> stated, Inspection inspection) {
+    static Circumstances read(CircumstancesAsked asked, Inspection inspection) {
+        Circumstances filed = asked.duty()
+                .map(file -> inspection.filed(() -> DutyFiles.read(Path.of(file.text()))))
+                .map(Circumstances::of)
+                .orElse(Circumstances.usual());
+        Map<String, Stated> stated = asked.stated();
         Map<Condition, Double> values = new EnumMap<>(Condition.class);
+        values.putAll(filed.stated());
         stated.forEach((key, text) -> Condition.find(key)
                 .ifPresentOrElse(
                         condition -> inspection
@@ -27,9 +35,9 @@ final class CircumstancesReader {
                 values,
                 word(stated, "wheels", WHEELS, inspection)
                         .map(word -> Circumstances.Wheels.valueOf(word.toUpperCase(Locale.ROOT)))
-                        .orElse(Circumstances.Wheels.GROUND),
-                word(stated, "engine", ENGINE, inspection).equals(Optional.of("off")),
-                word(stated, "fromRest", YES_NO, inspection).equals(Optional.of("yes")));
+                        .orElse(filed.wheels()),
+                word(stated, "engine", ENGINE, inspection).map("off"::equals).orElse(filed.engineOff()),
+                word(stated, "fromRest", YES_NO, inspection).map("yes"::equals).orElse(filed.fromRest()));
     }
 
     private static Optional<String> word(

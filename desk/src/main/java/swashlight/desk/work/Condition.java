@@ -17,7 +17,8 @@ public enum Condition {
     PUSHED_SPEED("pushedSpeed", Dimension.SPEED, Measure.SPEED, 0, -10, 10),
     BRAKE("brake", Dimension.NUMBER, Measure.SHARE, 0, 0, 1),
     BYPASS("bypass", Dimension.NUMBER, Measure.SHARE, 0, 0, 1),
-    AMBIENT_PRESSURE("ambientPressure", Dimension.PRESSURE, Measure.PRESSURE, 101325, 5e4, 1.1e5);
+    AMBIENT_PRESSURE("ambientPressure", Dimension.PRESSURE, Measure.PRESSURE, 101325, 5e4, 1.1e5),
+    AIR_TEMPERATURE("ambient", Dimension.TEMPERATURE, Measure.TEMPERATURE, 293.15, 220, 340);
 
     private final String key;
     private final Dimension dimension;
@@ -35,9 +36,21 @@ public enum Condition {
         this.high = high;
     }
 
-    /** Its name in files, in JSON, and (hyphenated) as an option. */
+    /** Its name in files and in JSON. */
     public String key() {
         return key;
+    }
+
+    /** Its name as an option, without the dashes. */
+    public String option() {
+        return switch (this) {
+            case OIL_TEMPERATURE -> "oil";
+            case PUSHED_SPEED -> "pushed";
+            case AMBIENT_PRESSURE -> "air";
+            case AIR_TEMPERATURE -> "outside";
+            case INPUT_SPEED -> "input-speed";
+            default -> key;
+        };
     }
 
     /** What it measures. */
@@ -65,15 +78,15 @@ public enum Condition {
         return high;
     }
 
-    /** All names. */
+    /** All names, as the command line writes them. */
     public static List<String> keys() {
-        return Arrays.stream(values()).map(Condition::key).toList();
+        return Arrays.stream(values()).map(Condition::option).toList();
     }
 
-    /** The condition with a name. */
+    /** The condition with a name, also as the command line writes it. */
     public static Optional<Condition> find(String key) {
         for (Condition condition : values()) {
-            if (condition.key.equals(key)) {
+            if (condition.key.equals(key) || condition.option().equals(key)) {
                 return Optional.of(condition);
             }
         }

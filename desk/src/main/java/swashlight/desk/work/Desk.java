@@ -1,23 +1,46 @@
 package swashlight.desk.work;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import swashlight.desk.report.Line;
+import swashlight.desk.report.Sentence;
+import swashlight.desk.report.Value;
 import swashlight.drive.description.Dimension;
 import swashlight.files.demo.DemoShelf;
 import swashlight.files.schema.Schemas;
 import swashlight.findings.finding.Finder;
 import swashlight.findings.finding.FinderOptions;
 import swashlight.findings.reading.MachineCase;
+import swashlight.files.document.Syntax;
+import swashlight.files.drive.DriveFile;
+import swashlight.files.drive.DriveFiles;
+import swashlight.files.schema.Schemas;
+import swashlight.files.unit.UnitSystem;
 
 /** Everything the program can be asked. Each method answers one question; none of them throws at faulty input. */
 public final class Desk {
     private Desk() {}
 
+    /** Every number of a drive with its spread and origin; the complete description into a file if one is named. */
+    public static Outcome check(DriveAsked drive, Optional<Path> write, UnitSystem units) {
+        return answered(inspection -> {
+            DriveFile file = inspection.filed(() -> DriveShelf.file(drive));
+            List<Line> remarks = new ArrayList<>();
+            write.ifPresent(path -> {
+                inspection.refuse(Paper.write(path, DriveFiles.write(file, Syntax.of(path.toString(), ""), units)));
+                remarks.add(Sentence.of("written", Value.text(path.toString())));
+            });
+            inspection.close();
+            return new CheckReport(file).outcome(remarks);
+        });
+    }
+
     /** How a drive runs under some circumstances, and where every litre a minute and every watt goes. */
-    public static Outcome point(DriveAsked drive, Map<String, Stated> circumstances) {
+    public static Outcome point(DriveAsked drive, CircumstancesAsked circumstances) {
         return answered(inspection -> {
             SickDrive sick = DriveShelf.open(drive, inspection);
             Circumstances when = CircumstancesReader.read(circumstances, inspection);
@@ -31,7 +54,7 @@ public final class Desk {
      * without its faults.
      */
     public static Outcome curve(
-            DriveAsked drive, Map<String, Stated> circumstances, Stated show, SweepAsked across, List<Stated> beside) {
+            DriveAsked drive, CircumstancesAsked circumstances, Stated show, SweepAsked across, List<Stated> beside) {
         return answered(inspection -> {
             SickDrive sick = DriveShelf.open(drive, inspection);
             Circumstances when = CircumstancesReader.read(circumstances, inspection);
@@ -45,7 +68,7 @@ public final class Desk {
 
     /** One quantity over two conditions. */
     public static Outcome map(
-            DriveAsked drive, Map<String, Stated> circumstances, Stated show, SweepAsked across, SweepAsked up) {
+            DriveAsked drive, CircumstancesAsked circumstances, Stated show, SweepAsked across, SweepAsked up) {
         return answered(inspection -> {
             SickDrive sick = DriveShelf.open(drive, inspection);
             Circumstances when = CircumstancesReader.read(circumstances, inspection);
@@ -58,23 +81,21 @@ public final class Desk {
     }
 
     /** How oil temperature and speed go while a duty is held for a time, the oil being at first as stated. */
-    public static Outcome warmUp(DriveAsked drive, Map<String, Stated> circumstances, Stated air, Stated duration) {
+    public static Outcome warmUp(DriveAsked drive, CircumstancesAsked circumstances, Stated duration) {
         return answered(inspection -> {
             SickDrive sick = DriveShelf.open(drive, inspection);
             Circumstances when = CircumstancesReader.read(circumstances, inspection);
-            double outside =
-                    inspection.number(air, Dimension.TEMPERATURE, 230, 340).orElse(293.15); // K
             double time = inspection.number(duration, Dimension.TIME, 1, 86_400).orElse(3600); // s
             inspection.close();
             Circumstances cold = when.stated().containsKey(Condition.OIL_TEMPERATURE)
                     ? when
-                    : when.with(Condition.OIL_TEMPERATURE, outside);
-            return WarmUpReport.of(sick, cold, outside, time);
+                    : when.with(Condition.OIL_TEMPERATURE, when.value(Condition.AIR_TEMPERATURE));
+            return WarmUpReport.of(sick, cold, time);
         });
     }
 
     /** How far one quantity sways when each number of the drive moves by its own spread. */
-    public static Outcome sway(DriveAsked drive, Map<String, Stated> circumstances, Stated show) {
+    public static Outcome sway(DriveAsked drive, CircumstancesAsked circumstances, Stated show) {
         return answered(inspection -> {
             SickDrive sick = DriveShelf.open(drive, inspection);
             Circumstances when = CircumstancesReader.read(circumstances, inspection);

@@ -1,5 +1,8 @@
 package swashlight.desk.work;
 
+import java.util.List;
+import swashlight.desk.report.Fact;
+import swashlight.desk.report.Line;
 import swashlight.desk.report.Measure;
 import swashlight.desk.report.Value;
 import swashlight.drive.description.Dimension;
@@ -12,6 +15,13 @@ final class FaultWords {
     /** "pump pistons and bores worn: added radial clearance 20 µm". */
     static Value of(SickDrive.Ailment ail) {
         return Value.word("fault.at", name(ail.fault()), meaning(ail.fault()), severity(ail.fault(), ail.severity()));
+    }
+
+    /** A line for each fault of a drive. */
+    static List<Line> lines(SickDrive drive) {
+        return drive.ails().stream()
+                .<Line>map(ail -> new Fact("fault", of(ail)))
+                .toList();
     }
 
     static Value name(Fault fault) {

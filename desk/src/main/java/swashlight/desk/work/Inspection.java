@@ -78,6 +78,11 @@ final class Inspection {
         refusals.add(new Refusal(key, stated.where(), stated.text(), wrong, right));
     }
 
+    /** Notes what others found. */
+    void refuse(List<Refusal> more) {
+        refusals.addAll(more);
+    }
+
     /** Goes on only if nothing is wrong. */
     void close() {
         if (!refusals.isEmpty()) {

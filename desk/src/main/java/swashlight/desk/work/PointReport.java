@@ -83,9 +83,7 @@ final class PointReport {
 
     private List<Line> conditions() {
         List<Line> lines = new ArrayList<>(circumstances.lines());
-        for (SickDrive.Ailment ail : drive.ails()) {
-            lines.add(new Fact("fault", FaultWords.of(ail)));
-        }
+        lines.addAll(FaultWords.lines(drive));
         return lines;
     }
 

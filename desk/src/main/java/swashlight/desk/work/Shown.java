@@ -1,7 +1,11 @@
 package swashlight.desk.work;
 
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import swashlight.desk.report.Line;
 import swashlight.desk.report.Measure;
 import swashlight.drive.heat.HeatedDrive;
 import swashlight.drive.heat.SettledTemperature;
@@ -25,7 +29,6 @@ public enum Shown {
     ENGINE("engine", Measure.ROTATION),
     TEMPERATURE("temperature", Measure.TEMPERATURE);
 
-    private static final double AIR = 293.15; // K, the air around a drive whose own temperature is asked
     private static final double MOST_PULL = 1e5; // N, what a duty can state
     private static final int HALVINGS = 20;
 
@@ -57,11 +60,23 @@ public enum Shown {
         return Optional.empty();
     }
 
+    /** The circumstances that matter to it: a temperature that settles asks for the air's, not for the oil's. */
+    List<Line> lines(Circumstances when, Set<Condition> changing) {
+        if (this != TEMPERATURE) {
+            return when.linesWithout(changing);
+        }
+        Set<Condition> left = new HashSet<>(changing);
+        left.add(Condition.OIL_TEMPERATURE);
+        return when.with(Condition.AIR_TEMPERATURE, when.value(Condition.AIR_TEMPERATURE))
+                .linesWithout(left);
+    }
+
     /** Its value (SI of the measure); empty where there is none: not settled, or no efficiency to speak of. */
     OptionalDouble of(SickDrive drive, Circumstances when) {
         Duty duty = drive.on(when.duty());
         if (this == TEMPERATURE) {
-            return new HeatedDrive(drive.drive()).settle(duty, AIR) instanceof SettledTemperature.Settled settled
+            return new HeatedDrive(drive.drive()).settle(duty, when.value(Condition.AIR_TEMPERATURE))
+                            instanceof SettledTemperature.Settled settled
                     ? OptionalDouble.of(settled.temperature())
                     : OptionalDouble.empty();
         }

@@ -46,6 +46,7 @@ record Sweep(Condition condition, double from, double to, int steps) {
     private static double usualFrom(Condition condition) {
         return switch (condition) {
             case STROKE, BRAKE, BYPASS, SLOPE, LOAD, PUSHED_SPEED -> 0;
+            case AIR_TEMPERATURE -> 253.15; // K
             case THROTTLE -> 0.4;
             case INPUT_SPEED -> 100; // rad/s
             case OIL_TEMPERATURE -> 273.15; // K
@@ -56,12 +57,13 @@ record Sweep(Condition condition, double from, double to, int steps) {
     private static double usualTo(Condition condition) {
         return switch (condition) {
             case STROKE, BRAKE, BYPASS, THROTTLE -> 1;
-            case SLOPE -> Math.toRadians(20);
+            case SLOPE -> Math.toRadians(15);
             case LOAD -> 1500; // N
             case PUSHED_SPEED -> 1; // m/s
             case INPUT_SPEED -> 360; // rad/s
             case OIL_TEMPERATURE -> 383.15; // K
             case AMBIENT_PRESSURE -> 1.05e5; // Pa
+            case AIR_TEMPERATURE -> 318.15; // K
         };
     }
 }

@@ -2,6 +2,7 @@ package swashlight.desk.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import swashlight.desk.report.Axis;
 import swashlight.desk.report.Chapter;
 import swashlight.desk.report.Column;
@@ -28,15 +29,15 @@ final class WarmUpReport {
     private final double air; // K
     private final double duration; // s
 
-    private WarmUpReport(SickDrive drive, Circumstances when, double air, double duration) {
+    private WarmUpReport(SickDrive drive, Circumstances when, double duration) {
         this.drive = drive;
         this.when = when;
-        this.air = air;
+        this.air = when.value(Condition.AIR_TEMPERATURE);
         this.duration = duration;
     }
 
-    static Outcome of(SickDrive drive, Circumstances when, double air, double duration) {
-        return new WarmUpReport(drive, when, air, duration).answer();
+    static Outcome of(SickDrive drive, Circumstances when, double duration) {
+        return new WarmUpReport(drive, when, duration).answer();
     }
 
     private Outcome answer() {
@@ -64,12 +65,12 @@ final class WarmUpReport {
         if (warmUp instanceof WarmUp.Stopped stopped) {
             lines.add(Sentence.of("stopped", Value.text(stopped.reason())));
         }
-        List<Line> conditions = new ArrayList<>(when.lines());
-        conditions.add(new Fact("airTemperature", Value.of(air, Measure.TEMPERATURE)));
+        List<Line> conditions = new ArrayList<>(when.linesWithout(Set.of(Condition.AIR_TEMPERATURE)));
+        conditions.add(new Fact(Condition.AIR_TEMPERATURE.key(), Value.of(air, Measure.TEMPERATURE)));
         drive.ails().forEach(ail -> conditions.add(new Fact("fault", FaultWords.of(ail))));
         lines.add(new Chapter("conditions", conditions));
         lines.add(table(points));
-        return new Outcome.Answered(new Report("warmup", lines), List.of(figure(points)));
+        return new Outcome.Answered(new Report("warmup", lines), figures(points));
     }
 
     private static Sentence settles(SettledTemperature settled) {
@@ -99,7 +100,24 @@ final class WarmUpReport {
         return new Table("values", columns, rows);
     }
 
-    private Figure figure(List<WarmPoint> points) {
+    private List<Figure> figures(List<WarmPoint> points) {
+        return points.size() < 2 ? List.of() : List.of(warming(points), fading(points));
+    }
+
+    private static Figure fading(List<WarmPoint> points) {
+        return new Figure.Curves(
+                Value.word("picture.fade"),
+                new Axis(Value.word("column.time"), Measure.MINUTES),
+                new Axis(Value.word("shown.speed"), Measure.SPEED),
+                List.of(new Curve(
+                        Value.word("shown.speed"),
+                        0,
+                        0,
+                        points.stream().mapToDouble(WarmPoint::time).toArray(),
+                        points.stream().mapToDouble(WarmPoint::groundSpeed).toArray())));
+    }
+
+    private Figure warming(List<WarmPoint> points) {
         double[] times = points.stream().mapToDouble(WarmPoint::time).toArray();
         double[] temperatures =
                 points.stream().mapToDouble(WarmPoint::temperature).toArray();
@@ -108,6 +126,6 @@ final class WarmUpReport {
                 title,
                 new Axis(Value.word("column.time"), Measure.MINUTES),
                 new Axis(Value.word("shown.temperature"), Measure.TEMPERATURE),
-                List.of(new Curve(Value.word("shown.temperature"), 0, 0, times, temperatures)));
+                List.of(new Curve(Value.word("shown.temperature"), 1, 0, times, temperatures)));
     }
 }

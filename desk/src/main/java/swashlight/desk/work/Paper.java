@@ -1,0 +1,34 @@
+package swashlight.desk.work;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Files that are written because somebody asked for them. */
+public final class Paper {
+    private Paper() {}
+
+    /** Writes a text; the refusals where it cannot be written. */
+    public static List<Refusal> write(Path file, String text) {
+        return write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Writes bytes; the refusals where they cannot be written. */
+    public static List<Refusal> write(Path file, byte[] bytes) {
+        try {
+            Files.write(file, bytes);
+            return List.of();
+        } catch (IOException | SecurityException broken) {
+            Path folder = file.toAbsolutePath().getParent();
+            boolean noFolder = folder != null && !Files.isDirectory(folder);
+            return List.of(new Refusal(
+                    "not-writable",
+                    file.toString(),
+                    "",
+                    noFolder ? "there is no folder " + folder : "this file cannot be written",
+                    noFolder ? "make the folder first" : "name another file"));
+        }
+    }
+}
