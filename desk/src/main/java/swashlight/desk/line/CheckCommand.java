@@ -28,7 +28,7 @@ final class CheckCommand extends DeskCommand {
 
     @Override
     Outcome outcome() {
-        DriveAsked asked = new DriveAsked(Names.drive(session(), "FILE", file), List.of());
+        DriveAsked asked = new DriveAsked(Named.drive(session(), "FILE", Optional.ofNullable(file)), List.of());
         return Desk.check(asked, Optional.ofNullable(write).map(session()::file), units());
     }
 

@@ -2,6 +2,7 @@ package swashlight.desk.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 import swashlight.desk.work.DriveAsked;
 import swashlight.desk.work.Stated;
@@ -16,7 +17,7 @@ final class DriveOptions {
 
     DriveAsked asked(Session session) {
         return new DriveAsked(
-                Names.drive(session, "--drive", drive),
+                Named.drive(session, "--drive", Optional.ofNullable(drive)),
                 faults.stream().map(fault -> new Stated("--fault", fault)).toList());
     }
 }

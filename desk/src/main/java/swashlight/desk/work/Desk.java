@@ -18,7 +18,6 @@ import swashlight.findings.reading.MachineCase;
 import swashlight.files.document.Syntax;
 import swashlight.files.drive.DriveFile;
 import swashlight.files.drive.DriveFiles;
-import swashlight.files.schema.Schemas;
 import swashlight.files.unit.UnitSystem;
 
 /** Everything the program can be asked. Each method answers one question; none of them throws at faulty input. */
