@@ -11,14 +11,14 @@ import swashlight.desk.report.Sentence;
 import swashlight.desk.report.Value;
 import swashlight.drive.description.Dimension;
 import swashlight.files.demo.DemoShelf;
-import swashlight.files.schema.Schemas;
-import swashlight.findings.finding.Finder;
-import swashlight.findings.finding.FinderOptions;
-import swashlight.findings.reading.MachineCase;
 import swashlight.files.document.Syntax;
 import swashlight.files.drive.DriveFile;
 import swashlight.files.drive.DriveFiles;
+import swashlight.files.schema.Schemas;
 import swashlight.files.unit.UnitSystem;
+import swashlight.findings.finding.Finder;
+import swashlight.findings.finding.FinderOptions;
+import swashlight.findings.reading.MachineCase;
 
 /** Everything the program can be asked. Each method answers one question; none of them throws at faulty input. */
 public final class Desk {
