@@ -317,6 +317,11 @@ final class Balance {
         slope[to * SIZE + to] -= byTo;
     }
 
+    /** Flow of a small pressure difference through an opening, per area and pressure, m/(s·Pa). */
+    double orificePerPressure() {
+        return orificeFactor / Math.sqrt(Orifice.TRANSITION);
+    }
+
     /** Sets {@link #flow} and {@link #flowSlope} of a sharp opening. */
     void orifice(double area, double difference) {
         double square = difference * difference + Orifice.TRANSITION * Orifice.TRANSITION;

@@ -80,6 +80,11 @@ final class MakeUpBalance {
         shareSlope = share / (1 + eighth);
     }
 
+    /** Flow the charge pump could deliver at an input speed (rad/s), m³/s. */
+    double chargeSupply(double shaft) {
+        return Math.min(filterGiven, charge / TWO_PI * Math.max(0, shaft));
+    }
+
     /** Flow of the filter into the gallery past the charge pump, m³/s. */
     double filterFlow() {
         double drop = balance.casePressure - balance.pressure[G];
@@ -128,11 +133,13 @@ final class MakeUpBalance {
         return balance.pressure[G] - balance.casePressure - reliefSetting();
     }
 
-    private double reliefSetting() {
+    /** Opening pressure of the charge relief valve above the case, Pa. */
+    double reliefSetting() {
         return balance.vector[MakeUpParameter.CHARGE_RELIEF.index()];
     }
 
-    private double reliefGain() {
+    /** Flow of the charge relief valve per pressure above its setting, m³/(s·Pa). */
+    double reliefGain() {
         return balance.vector[MakeUpParameter.CHARGE_RELIEF_SLOPE.index()];
     }
 

@@ -23,6 +23,7 @@ final class SteadyKernel {
     private static final double ROUNDING =
             2 * 0x1p-53; // what the last digits of an unknown leave of its own balance, 1
     private static final int NEWTON_STEPS = 40;
+    private static final int WRONG_WAYS = 1; // steps in a row
     private static final int FULL_STEPS = 20;
     private static final int HALVINGS = 20;
     private static final int WALK_STEPS = 400;
@@ -32,6 +33,7 @@ final class SteadyKernel {
     private final double[] step = new double[SIZE];
     private final double[] matrix = new double[SIZE * SIZE];
     private final double[] scale = new double[SIZE];
+    private int patience = NEWTON_STEPS;
     int iterations;
     double worst;
 
@@ -50,10 +52,19 @@ final class SteadyKernel {
         return newton();
     }
 
+    /** Newton alone, given up as soon as the motor keeps turning against the direction assumed. */
+    boolean solvesAtOnce() {
+        patience = WRONG_WAYS;
+        boolean solved = newton();
+        patience = NEWTON_STEPS;
+        return solved;
+    }
+
     private boolean newton() {
         balance.evaluate();
         scales();
         double merit = merit();
+        int wrongWays = 0;
         for (int count = 0; count < NEWTON_STEPS; count++) {
             if (solved()) {
                 return true;
@@ -68,6 +79,10 @@ final class SteadyKernel {
                 return solved() || worst < 1e3 * TOLERANCE;
             }
             merit = next;
+            wrongWays = balance.motorSpeed * balance.direction < 0 ? wrongWays + 1 : 0;
+            if (wrongWays > patience) {
+                return false;
+            }
         }
         return solved();
     }

@@ -24,6 +24,7 @@ public final class SteadySolver {
 
     final SteadyKernel kernel = new SteadyKernel();
     final Balance balance = kernel.balance;
+    private final FirstGuess guess = new FirstGuess(balance);
     private final OilAt[] oils = new OilAt[REMEMBERED];
     private Oil oil;
     boolean converged;
@@ -134,7 +135,7 @@ public final class SteadySolver {
     private boolean onItsOwn(Duty wanted) {
         if (!wanted.fromRest()) {
             int likely = likelyDirection();
-            if (likely != 0 && moving(likely)) {
+            if (likely != 0 && movesAtOnce(likely)) {
                 return true;
             }
         }
@@ -171,21 +172,31 @@ public final class SteadySolver {
         return grade > 0 ? -1 : grade < 0 ? 1 : 0;
     }
 
+    /** The easy case, tried first: it moves in the likely direction, and nothing is close. */
+    private boolean movesAtOnce(int direction) {
+        assumeMoving(direction);
+        return kernel.solvesAtOnce() && balance.motorSpeed * direction > 0;
+    }
+
     private boolean moving(int direction) {
+        assumeMoving(direction);
+        return balanced() && balance.motorSpeed * direction > 0;
+    }
+
+    private void assumeMoving(int direction) {
         reEngage();
         balance.direction = direction;
         balance.motorFree = true;
         balance.load.moving(direction);
-        guess(balance.load.motorTorque, direction);
-        return balanced() && balance.motorSpeed * direction > 0;
+        guess.moving();
     }
 
     /** Back to the first unknowns of the situation last tried. */
     void startAgain() {
         if (balance.motorFree) {
-            guess(balance.load.motorTorque, balance.direction);
+            guess.moving();
         } else {
-            guess(0, 0);
+            guess.turning();
         }
     }
 
@@ -199,7 +210,7 @@ public final class SteadySolver {
         balance.motorSpeed = motorSpeed;
         balance.direction = motorSpeed < 0 ? -1 : 1;
         balance.load.moving(balance.direction);
-        guess(0, 0);
+        guess.turning();
         return balanced();
     }
 
@@ -209,12 +220,9 @@ public final class SteadySolver {
         balance.engineDrives = engineOn;
     }
 
-    /** Solves as guessed; where the engine's curve makes that fail, searches the belt's load by halving. */
+    /** Solves as guessed; where the engine's curve makes that fail, asks whether the belt lets go, else searches its load. */
     private boolean balanced() {
-        if (kernel.solve() || (balance.engineDrives && LoadSearch.solve(kernel))) {
-            return true;
-        }
-        return balance.engineDrives && beltLetsGo();
+        return kernel.solve() || (balance.engineDrives && (beltLetsGo() || LoadSearch.solve(kernel)));
     }
 
     /** The belt cannot turn the shaft at all: it slips by its whole speed and the shaft stands. */
@@ -225,41 +233,6 @@ public final class SteadySolver {
         beltOff = kernel.solve() && balance.engine.torque < Math.abs(balance.pumpTorque);
         balance.engineDrives = !beltOff;
         return beltOff;
-    }
-
-    /** First unknowns from the torque the motor must give (N·m), or from flows alone. */
-    private void guess(double motorTorque, int direction) {
-        double low = balance.casePressure - 5e3; // Pa: an ordinary suction
-        double shaft = balance.engineDrives ? 0.96 * balance.engine.noLoadShaftSpeed() : balance.pumpSpeed;
-        double perPressure = -balance.motor.torquePerPressure;
-        double difference = direction == 0
-                ? stillDifference(shaft)
-                : (motorTorque + direction * balance.motor.frictionPerPressure * Math.abs(motorTorque) / perPressure)
-                        / perPressure;
-        balance.unknown[Balance.A] = low + Math.max(0, difference);
-        balance.unknown[Balance.B] = low + Math.max(0, -difference);
-        balance.unknown[Balance.G] = balance.casePressure - 2e3;
-        double ideal = -shaft * balance.pump.displacement / balance.motor.displacement;
-        balance.unknown[Balance.MOTOR] =
-                balance.motorFree ? (ideal * direction > 0 ? 0.95 * ideal : direction * 1.0) : 0;
-        double shaftTorque = balance.pump.torquePerPressure * difference
-                + balance.pump.drag * balance.viscosity * shaft
-                + balance.pump.churn * balance.oilDensity * shaft * Math.abs(shaft)
-                + balance.pump.frictionPerPressure * Math.abs(difference);
-        balance.unknown[Balance.INPUT] = balance.engineDrives ? balance.engine.loadFor(shaftTorque) : 0;
-    }
-
-    /** Pressure difference a pump raises against nothing but its leaks, held to an ordinary peak; Pa. */
-    private double stillDifference(double shaft) {
-        double flow = shaft * balance.pump.displacement / (2 * Math.PI)
-                + balance.motorSpeed * balance.motor.displacement / (2 * Math.PI);
-        double leak = (balance.pump.pistonConductance
-                        + balance.pump.faceConductance
-                        + balance.motor.pistonConductance
-                        + balance.motor.faceConductance)
-                / balance.viscosity;
-        double most = 8e6; // Pa
-        return Math.max(-most, Math.min(most, flow / leak));
     }
 
     private OilAt oilAt(double temperature) {
