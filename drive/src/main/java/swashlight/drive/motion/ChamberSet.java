@@ -32,7 +32,7 @@ final class ChamberSet {
     private final double sign; // +1 pump, −1 motor
     final double area; // m²
     final double pitch; // m
-    private final double midVolume; // m³
+    final double midVolume; // m³
     private final double engaged; // m
     private final double ring; // leak × length, m⁴
     private final double badRing; // m⁴
@@ -174,6 +174,15 @@ final class ChamberSet {
                     * smooth((Math.PI - overlap - phi) / grooveAngle + 1);
         }
         return port;
+    }
+
+    /** Oil through the ports into a chamber at present pressures (sides, Pa), m³/s. */
+    double portFlow(int k, double sideA, double sideB) {
+        return through(gainA[k], sideA - pressure[k]) + through(gainB[k], sideB - pressure[k]);
+    }
+
+    private static double through(double gain, double difference) {
+        return gain * difference / Math.sqrt(Math.sqrt(difference * difference + SQUARE_TRANSITION));
     }
 
     private static double smooth(double u) {

@@ -1,6 +1,7 @@
 package swashlight.drive.motion;
 
 import java.util.List;
+import swashlight.drive.description.Place;
 import swashlight.drive.heat.Cooling;
 import swashlight.drive.oil.Oil;
 import swashlight.drive.steady.InputState;
@@ -32,6 +33,8 @@ public final class MotionRun {
     private final BlockHold pumpHold;
     private final BlockHold motorHold;
     private final double startOil; // m³
+    private final Chambers pumpChambers;
+    private final Chambers motorChambers;
     private double foreseen; // next step by curvature, s
     private double oilTemperature; // K
     private double tableTemperature; // K
@@ -50,6 +53,8 @@ public final class MotionRun {
         pumpHold = hold[0];
         motorHold = hold[1];
         startOil = kernel.oilHeld();
+        pumpChambers = new Chambers(kernel.pump, kernel.sides);
+        motorChambers = new Chambers(kernel.motor, kernel.sides);
         foreseen = 1e-6;
         oilTemperature = duty.oilTemperature();
         tableTemperature = oilTemperature;
@@ -224,6 +229,11 @@ public final class MotionRun {
     /** Present pressure of one motor chamber (0 … count − 1), absolute, Pa. */
     public double motorChamber(int chamber) {
         return kernel.motor.pressure[chamber];
+    }
+
+    /** The chambers of one unit, as they are whenever they are looked at. */
+    public Chambers chambers(Place place) {
+        return place == Place.PUMP ? pumpChambers : motorChambers;
     }
 
     /** Share of a space at an absolute pressure (Pa) that oil is missing from, 0 … 1, unit 1; 0 while it is full. */

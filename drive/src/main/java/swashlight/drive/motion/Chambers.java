@@ -1,0 +1,47 @@
+package swashlight.drive.motion;
+
+/** The chambers of one unit of a run, to be looked at; chamber 0 … count − 1. The last one has the bad bore, the first ones the idle pistons. */
+public final class Chambers {
+    private final ChamberSet set;
+    private final SideSystem sides;
+
+    Chambers(ChamberSet set, SideSystem sides) {
+        this.set = set;
+        this.sides = sides;
+    }
+
+    /** Number of chambers, 1. */
+    public int count() {
+        return set.count;
+    }
+
+    /** Absolute pressure, Pa. */
+    public double pressure(int chamber) {
+        return set.pressure[chamber];
+    }
+
+    /** Volume, m³. */
+    public double volume(int chamber) {
+        return set.volume[chamber];
+    }
+
+    /** How far the piston stands out of its middle position, longer chamber positive, m. */
+    public double position(int chamber) {
+        return (set.volume[chamber] - set.midVolume) / set.area;
+    }
+
+    /** Oil through the ports into the chamber, m³/s at ρ₀. */
+    public double portFlow(int chamber) {
+        return set.portFlow(chamber, sides.pressure[SideSystem.A], sides.pressure[SideSystem.B]);
+    }
+
+    /** Which port it is open to. */
+    public PortZone zone(int chamber) {
+        boolean a = set.gainA[chamber] > 0;
+        boolean b = set.gainB[chamber] > 0;
+        if (a || b) {
+            return a && b ? PortZone.BOTH : a ? PortZone.SIDE_A : PortZone.SIDE_B;
+        }
+        return set.volume[chamber] >= set.midVolume ? PortZone.LARGEST : PortZone.SMALLEST;
+    }
+}
