@@ -106,6 +106,11 @@ public final class Cycles {
         }
         double mean = sum / time;
         return new CycleMean(
-                begin(from), end(to - 1), origin + mean, Math.sqrt(Math.max(0, square / time - mean * mean)), low, high);
+                begin(from),
+                end(to - 1),
+                origin + mean,
+                Math.sqrt(Math.max(0, square / time - mean * mean)),
+                low,
+                high);
     }
 }

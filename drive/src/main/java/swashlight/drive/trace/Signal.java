@@ -2,7 +2,6 @@ package swashlight.drive.trace;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import swashlight.drive.description.Dimension;
 import swashlight.drive.description.Place;
@@ -36,11 +35,7 @@ public final class Signal {
 
     /** A channel; its key is the channel's name in small letters. */
     public static Signal of(MotionChannel channel) {
-        return new Signal(
-                channel.name().toLowerCase(Locale.ROOT),
-                channel.dimension(),
-                channel.meaning(),
-                run -> run.value(channel));
+        return new Signal(small(channel.name()), channel.dimension(), channel.meaning(), run -> run.value(channel));
     }
 
     /** Several channels. */
@@ -77,6 +72,15 @@ public final class Signal {
                 Dimension.LENGTH,
                 "how far one piston stands out of its middle position",
                 run -> run.chambers(place).position(chamber));
+    }
+
+    private static String small(String name) {
+        StringBuilder small = new StringBuilder();
+        for (int i = 0; i < name.length(); i++) {
+            char letter = name.charAt(i);
+            small.append(letter >= 'A' && letter <= 'Z' ? (char) (letter + 'a' - 'A') : letter);
+        }
+        return small.toString();
     }
 
     private static String chamberKey(Place place, int chamber) {

@@ -56,7 +56,9 @@ final class OrdersTest {
         assertThat(lines[0]).isCloseTo(5, within(1e-3));
         assertThat(lines[7 * 8]).isCloseTo(3, within(1e-4));
         assertThat(lines[14 * 8]).isCloseTo(0.2, within(1e-4));
-        assertThat(lines[100 * 8]).as("one step in 3.6 a swing: the cubic loses some").isCloseTo(0.05, within(0.01));
+        assertThat(lines[100 * 8])
+                .as("one step in 3.6 a swing: the cubic loses some")
+                .isCloseTo(0.05, within(0.01));
         assertThat(lines[10 * 8]).isLessThan(1e-4);
         assertThat(spectrum.at(0, 7)).isCloseTo(lines[7 * 8], within(1e-9));
     }

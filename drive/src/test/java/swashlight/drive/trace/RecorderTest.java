@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import swashlight.drive.description.Dimension;
 import swashlight.drive.description.LoopParameter;
@@ -79,31 +80,44 @@ final class RecorderTest {
         assertThat(in[0]).isCloseTo(swept, within(0.1 * swept));
         assertThat(meter.cycles().last(0, 4).mean())
                 .as("nearly all of it goes out again, the rest leaks")
-                .isBetween(0.0, 0.1 * swept / 0.1);
+                .isCloseTo(0, within(0.02 * swept / 0.1));
     }
 
-    /** Law: time without oil is that of the run's own events; with its make-up valve stuck shut the low side starves. */
+    /** Law: time without oil is that of the run's own events; without a make-up valve the chambers on the low side starve. */
     @Test
     void missingOilIsFoundWhereItIs() {
-        Quantity shut = new Quantity(0, 0, Origin.GIVEN);
-        MotionRun run = new MovingDrive(Turning.DRIVE.with(java.util.Map.of(LoopParameter.CHECK_B_REACH, shut)))
+        Quantity none = new Quantity(0, 0, Origin.GIVEN);
+        Quantity worn = new Quantity(40e-6, 0, Origin.GIVEN);
+        MotionRun run = new MovingDrive(Turning.DRIVE.with(Map.of(
+                        LoopParameter.CHECK_B_REACH,
+                        none,
+                        LoopParameter.BLEED_B,
+                        none,
+                        new UnitParameter(Place.MOTOR, UnitProperty.FACE_GAP),
+                        worn)))
                 .start(
                         MotionDuty.driving(Timeline.constant(1), 0.15, 353.15),
                         MotionStart.AT_REST,
                         MotionRun.USUAL_TOLERANCE);
         CavitationMeter meter = new CavitationMeter(run);
         run.advance(1.5, meter);
-        double lasting = run.lasting(MotionEvent.Kind.SIDE_B_STARVES); // s
+        double lasting = run.lasting(MotionEvent.Kind.CHAMBER_STARVES); // s
         assertThat(lasting).isGreaterThan(0.1);
-        Cavity sideB = meter.all().get(1);
-        assertThat(sideB.place().key()).isEqualTo("pressure_b");
-        assertThat(sideB.lasting()).isCloseTo(lasting, within(0.01 * lasting));
-        assertThat(sideB.first()).isCloseTo(run.first(MotionEvent.Kind.SIDE_B_STARVES), within(1e-3));
+        double sum = 0; // s
+        double longest = 0; // s
+        double first = Double.POSITIVE_INFINITY; // s
+        for (Cavity cavity : meter.found()) {
+            assertThat(cavity.place().key()).contains("chamber");
+            assertThat(cavity.worst()).isBetween(0.0, 1.0);
+            sum += cavity.lasting();
+            longest = Math.max(longest, cavity.lasting());
+            first = Math.min(first, cavity.first());
+        }
+        assertThat(lasting).isBetween(longest, sum);
+        assertThat(first).isCloseTo(run.first(MotionEvent.Kind.CHAMBER_STARVES), within(1e-3));
         assertThat(meter.all().get(0).times()).as("side A is full").isZero();
         assertThat(meter.lasting(Place.PUMP, PortZone.SIDE_B))
-                .as("chambers that suck from B lack oil too")
-                .isGreaterThan(lasting);
-        assertThat(meter.lasting(Place.PUMP, PortZone.SIDE_A)).isLessThan(0.1 * lasting);
-        assertThat(meter.found().get(0).worst()).isBetween(0.0, 1.0);
+                .as("the pump's chambers that suck from B lack oil, those that press into A hardly")
+                .isGreaterThan(10 * meter.lasting(Place.PUMP, PortZone.SIDE_A));
     }
 }

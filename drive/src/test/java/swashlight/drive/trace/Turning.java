@@ -18,7 +18,8 @@ final class Turning {
 
     /** Input speed in rad/s, slope in rad. */
     static MotionRun at(double speed, double slope) {
-        MotionDuty duty = MotionDuty.driving(Timeline.constant(0.8), slope, 333.15).with(new InputState.Fixed(speed));
+        MotionDuty duty =
+                MotionDuty.driving(Timeline.constant(0.8), slope, 333.15).with(new InputState.Fixed(speed));
         return new MovingDrive(DRIVE).start(duty, MotionStart.SETTLED, MotionRun.USUAL_TOLERANCE);
     }
 }
