@@ -39,11 +39,14 @@ final class FormatsPageTest {
                     assertThat(DriveFiles.open(source).drive().name()).isEqualTo("My rider");
                 case "case" ->
                     assertThat(CaseFiles.open(source).machineCase().readings()).hasSize(4);
+                case "course" ->
+                    assertThat(DutyFiles.plan(source).plan().duty().pull().at(1.6))
+                            .isEqualTo(150);
                 default -> assertThat(DutyFiles.open(source).stroke()).isEqualTo(-0.5);
             }
             kinds.add(example.group(1));
         }
-        assertThat(kinds).containsExactly("drive", "case", "duty");
+        assertThat(kinds).containsExactly("drive", "case", "duty", "course");
     }
 
     @Test

@@ -12,7 +12,7 @@ import swashlight.files.document.InputFault;
 import swashlight.files.document.Range;
 import swashlight.files.document.Source;
 
-/** Duties in files: what a drive is asked in one settled situation. */
+/** Duties in files: what a drive is asked, in one settled situation or over time. */
 public final class DutyFiles {
     private DutyFiles() {}
 
@@ -28,6 +28,35 @@ public final class DutyFiles {
                 new DutyReader(new Fields(DocumentReader.read(source, complaints), "", complaints)).read();
         complaints.check();
         return duty.orElseThrow();
+    }
+
+    /** The duty over time in a file; throws {@link InputFault} with every fault of it. */
+    public static PlanFile plan(Path path) {
+        return plan(Source.read(path));
+    }
+
+    /** The duty over time in a text; throws {@link InputFault} with every fault of it. */
+    public static PlanFile plan(Source source) {
+        Complaints complaints = new Complaints(source.file());
+        Optional<PlanFile> plan =
+                new PlanReader(new Fields(DocumentReader.read(source, complaints), "", complaints)).read();
+        complaints.check();
+        return plan.orElseThrow();
+    }
+
+    /** The keys that may change over time, with what their values may be. */
+    public static Map<String, Range> changing() {
+        return PlanReader.changing();
+    }
+
+    /** When something may change. */
+    public static Range moment() {
+        return PlanReader.MOMENT;
+    }
+
+    /** How long a duty may last. */
+    public static Range duration() {
+        return PlanReader.DURATION;
     }
 
     /** The keys of a duty that no reading has, with what their values may be. */

@@ -26,8 +26,25 @@ final class DutyReader {
         this.root = root;
     }
 
+    /** The settled duty; one that changes over time is refused. */
     Optional<Duty> read() {
-        Heading.read(root, "duty", "unnamed duty");
+        Heading.read(root, "duty", PlanReader.UNNAMED);
+        Duty duty = stated();
+        if (root.has("over")) {
+            root.complain(
+                    "contradiction",
+                    "over",
+                    "",
+                    "this duty changes over time, and one settled situation is wanted here",
+                    "give it to the command run, or leave over out");
+        }
+        PlanReader.KEYS.forEach(root::node);
+        root.close();
+        return root.complaints().none() ? Optional.of(duty) : Optional.empty();
+    }
+
+    /** What the keys outside the course say. */
+    Duty stated() {
         InputState input = input();
         double stroke = value("stroke", Condition.STROKE.range(), 1);
         double way = root.choice("direction", Map.of("forward", 1.0, "reverse", -1.0))
@@ -38,11 +55,8 @@ final class DutyReader {
         double bypass = value("bypass", SHARE, 0);
         double air = value("ambientPressure", AIR, Oil.ATMOSPHERE);
         boolean fromRest = root.flag("fromRest").orElse(false);
-        root.close();
         double directed = way == 0 ? stroke : Math.abs(stroke) * way;
-        return root.complaints().none()
-                ? Optional.of(new Duty(input, directed, oil, wheels, brake, bypass, air, fromRest))
-                : Optional.empty();
+        return new Duty(input, directed, oil, wheels, brake, bypass, air, fromRest);
     }
 
     private InputState input() {

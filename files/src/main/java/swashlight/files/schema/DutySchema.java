@@ -1,5 +1,6 @@
 package swashlight.files.schema;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import swashlight.files.machine.Condition;
@@ -20,6 +21,18 @@ final class DutySchema {
         properties.put("direction", Shapes.words("which way", List.of("forward", "reverse")));
         properties.put("wheels", Shapes.words("what they stand on", List.of("ground", "lifted", "held")));
         properties.put("fromRest", Shapes.flag("it starts from standstill"));
+        properties.put("begins", Shapes.words("how a run over time begins", List.of("settled", "atRest")));
+        properties.put("lasts", Definitions.measure("how long a run over time is", DutyFiles.duration()));
+        properties.put("ambient", Definitions.measure(Condition.AMBIENT.meaning(), Condition.AMBIENT.range()));
+        properties.put("over", Shapes.list(moment()));
         return Shapes.keys(properties, List.of());
+    }
+
+    /** What has another value from some moment on. */
+    private static Map<String, Object> moment() {
+        Map<String, Object> properties = new LinkedHashMap<>();
+        properties.put("at", Definitions.measure("when, from the beginning", DutyFiles.moment()));
+        DutyFiles.changing().forEach((key, range) -> properties.put(key, Definitions.measure(key, range)));
+        return Shapes.keys(properties, List.of("at"));
     }
 }

@@ -77,6 +77,17 @@ final class ReadersFuzzTest {
         assertThat(keys).contains("out-of-range", "contradiction");
     }
 
+    @Test
+    void dutiesOverTime() {
+        List<String> texts = List.of(
+                past("duty.yaml"),
+                "stroke: 0 %\nbegins: atRest\nlasts: 2 s\nambient: 20 °C\nover:\n  - {at: 0.2 s, stroke: 0 %}\n"
+                        + "  - {at: 0.7 s, stroke: 100 %, slope: 10 %}\n  - {at: 0.7 s, pull: 20 N, throttle: 0.5}\n",
+                "engine: off\nbypass: 1\nover:\n  - {at: 0 s, pushedSpeed: 0 m/s}\n  - {at: 2 s, pushedSpeed: 3 km/h}\n");
+        Set<String> keys = run("duty", texts, 20_000, DutyFiles::plan, plan -> {});
+        assertThat(keys).contains("out-of-range", "contradiction", "times-fall", "missing", "says-nothing");
+    }
+
     private static String past(String name) {
         return Source.read(Path.of("src", "test", "resources", "past", "format-1", name))
                 .text();

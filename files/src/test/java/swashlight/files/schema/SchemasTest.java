@@ -99,6 +99,9 @@ final class SchemasTest {
         assertThat(errors("duty", past("duty.yaml").text(), InputFormat.YAML)).isEmpty();
         String other = "inputSpeed: 3000 rpm\nstroke: 0.5\noilTemperature: 20 ± 2 °C\nwheels: lifted\n";
         assertThat(errors("duty", other, InputFormat.YAML)).isEmpty();
+        String course =
+                "begins: atRest\nlasts: 2 s\nover: [{at: 0 s, stroke: 0.5, pull: 20 N}, {at: 1 s, stroke: 5 %}]\n";
+        assertThat(errors("duty", course, InputFormat.YAML)).isEmpty();
     }
 
     @ParameterizedTest
@@ -115,6 +118,8 @@ final class SchemasTest {
                     case  | {drive: demo:light-rider, readings: [{runTime: 9 s, axleSpeed: 70 rpm, inputSpeed: 3000 rpm}]}
                     case  | {drive: demo:light-rider, readings: [{label: nothing}]}
                     duty  | wheels: round
+                    duty  | over: [{stroke: 50 %}]
+                    duty  | over: [{at: 1 s, oilTemperature: 50 °C}]
                     """)
     void slipsAreMarked(String kind, String yaml) {
         assertThat(errors(kind, yaml, InputFormat.YAML)).isNotEmpty();
