@@ -45,10 +45,19 @@ final class FirstGuess {
         shaft = balance.engineDrives ? balance.engine.noLoadShaftSpeed() : balance.pumpSpeed;
         double left = pumpFlow() + balance.motorSpeed * balance.motor.displacement / TWO_PI;
         double pressure = left / (caseConductance() + bridgeConductance());
-        difference = Math.max(-MOST_STILL, Math.min(MOST_STILL, pressure));
+        double most = mostStill(left);
+        difference = Math.max(-most, Math.min(most, pressure));
         input();
         balance.unknown[MOTOR] = 0;
         pressures();
+    }
+
+    /** Where a relief valve, or else an ordinary load, ends the rise when a flow (m³/s) is left over, Pa. */
+    private double mostStill(double left) {
+        LoopParameter guard = left > 0 ? LoopParameter.RELIEF_A : LoopParameter.RELIEF_B;
+        double setting = balance.vector[guard.index()];
+        double over = Math.abs(left) / balance.vector[LoopParameter.RELIEF_SLOPE.index()];
+        return setting > 0 ? setting + Math.min(over, setting) : MOST_STILL;
     }
 
     private double ahead(double speed) {

@@ -103,21 +103,12 @@ public sealed interface SeverityPrior {
      * </pre>
      */
     record Spread(double least, double usual, double most) implements SeverityPrior {
-        private static final int HALVINGS = 60;
-
         @Override
         public double severity(double share) {
-            double low = Math.log(least);
-            double high = Math.log(most);
-            for (int i = 0; i < HALVINGS; i++) {
-                double middle = (low + high) / 2;
-                if (belowLog(middle) < share) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
-            return Math.max(least, Math.min(most, Math.exp((low + high) / 2)));
+            double lowest = NormalLaw.below(standard(Math.log(least)));
+            double highest = NormalLaw.below(standard(Math.log(most)));
+            double level = usual * Math.exp(spread() * NormalLaw.quantile(lowest + share * (highest - lowest)));
+            return Math.max(least, Math.min(most, level));
         }
 
         @Override
@@ -132,8 +123,11 @@ public sealed interface SeverityPrior {
         }
 
         private double standard(double log) {
-            double spread = Math.max(Math.log(most / usual), Math.log(usual / least)) / 2;
-            return (log - Math.log(usual)) / spread;
+            return (log - Math.log(usual)) / spread();
+        }
+
+        private double spread() {
+            return Math.max(Math.log(most / usual), Math.log(usual / least)) / 2;
         }
 
         /** Evenly between even steps of share and even steps of the logarithm, so that both common and extreme ones are met. */

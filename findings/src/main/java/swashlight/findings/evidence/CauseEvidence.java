@@ -11,8 +11,13 @@ import swashlight.findings.cause.Cause;
  * @param weighed the machines drawn
  */
 public record CauseEvidence(Cause cause, double prior, CauseSampler sampler, Weighed weighed) {
-    /** The same cause with more machines drawn. */
+    private static final double POOR = 0.05; // effective share of the machines drawn, 1: badly aimed below
+
+    /** The same cause with more machines drawn, aimed anew where the first were aimed badly. */
     CauseEvidence redrawn(int perBatch) {
+        if (!sampler.anchored() || weighed.effectiveSize() < POOR * weighed.size()) {
+            sampler.anchorAt(weighed);
+        }
         return new CauseEvidence(cause, prior, sampler, sampler.weigh(perBatch));
     }
 }

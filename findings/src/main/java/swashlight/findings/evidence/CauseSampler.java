@@ -1,6 +1,5 @@
 package swashlight.findings.evidence;
 
-import java.util.Arrays;
 import swashlight.findings.cause.SeverityPrior;
 import swashlight.findings.expect.Forecast;
 
@@ -8,91 +7,125 @@ import swashlight.findings.expect.Forecast;
  * Evidence of one cause:
  *
  * <pre>
- *   Z = ∫∫ p(r | s, z) p(s) p(z) ds dz ≈ mean of w
- *   w = 1/((1 − β) E(s)/Ē + β) · 1/((1 − β) E_x/E(s) + β) · L(s, x, y)/((1 − β) L_y/E_y + β)
+ *   Z = Σ_c P_c ∫ p(r | x) p(x) dx ≈ mean of w,      x = (u, z): severity and all that is not known, each standard normal
+ *   w = 1/((1 − β) E_c/Ē + β) · 1/((1 − β − γ) E_y/E_c + γ V_y/V + β) · L(x)/((1 − β) L_t/E_y + β)
  *
+ *   c, P    stratum of severities, its prior share                  1
  *   L       likelihood by the true machine                          readings times their errors, 1
- *   E, Ē    linear evidence at a severity, and over all             1
- *   x, y    unknowns but for those pinned down; those pinned down   1
- *   E_x     linear evidence given x, y integrated out               1
- *   L_y     linear likelihood by the line moved at x                1
- *   E_y     its evidence, y integrated out                          1
- *   β       share of draws from the prior                           1
+ *   E, Ē    evidence by the line in a stratum, and over all         1
+ *   E_y     that evidence given the loose directions of x           1
+ *   V, V_y  as E_c, E_y, were readings five times as uncertain      1
+ *   L_t     linear likelihood by the line moved there               1
+ *   β, γ    shares of draws from the prior, from the wide line      1
  * </pre>
  *
- * A draw goes so: a severity by linear evidence; x from the linear answer; the true machine solved at x, with y where the readings want it,
- * moves the line; y from the moved line. Where the machine is linear all weights are alike. No weight exceeds L/β³. Source: importance
- * sampling with a defensive mixture (Hesterberg 1995, from memory).
+ * A draw goes so: a stratum by linear evidence; x from the line through the likeliest machine; of x the few directions that the readings pin
+ * down are thrown away, the true machine is met along them, and they are drawn anew from the line moved there. Where the machine is
+ * linear all weights are alike. No weight exceeds L/β³. Source: importance sampling with a defensive mixture (Hesterberg 1995, from memory).
  */
 public final class CauseSampler {
-    private final Machine machine;
     private final Target target;
-    private final SeverityTable severities;
-    private final LinearTable table;
     private final SamplerOptions options;
     private final CommonDraws draws;
-    private final LineDraw[] lines;
-    private final double[] cellEvidence; // ln
-    private final double[] cumulative;
-    private double logLinear;
+    private final Levels levels;
+    private final LevelledMachine[] machines; // per stratum
+    private final Line[] lines;
+    private final LineDraw[] drawers;
+    private final double[] logEvidence;
+    private double logAll;
+    private boolean anchored;
 
     /** A cause to be weighed. */
     public CauseSampler(
             Machine machine, Target target, SeverityPrior prior, CommonDraws draws, SamplerOptions options) {
-        this.machine = machine;
         this.target = target;
         this.draws = draws;
         this.options = options;
-        severities = new SeverityTable(prior, options.severityNodes(), options.cells());
-        table = new LinearTable(machine, target, severities, options);
-        lines = new LineDraw[severities.cells()];
-        cellEvidence = new double[lines.length];
-        cumulative = new double[lines.length];
+        levels = new Levels(prior);
+        int strata = levels.count();
+        machines = new LevelledMachine[strata];
+        lines = new Line[strata];
+        drawers = new LineDraw[strata];
+        logEvidence = new double[strata];
+        for (int c = 0; c < strata; c++) {
+            machines[c] = new LevelledMachine(machine, levels, c);
+        }
     }
 
-    /** Takes slopes of its own about the usual severity. */
-    public void prepare() {
-        table.build(severities.middle());
-        tabulate();
+    /** The first of all causes: slopes of its own from the usual machine on. */
+    public void begin() {
+        for (int c = 0; c < lines.length; c++) {
+            lines[c] = new Line(target, new Straightening(target), machines[c].unknowns());
+            Forecast forecast = new Forecast(target.size());
+            machines[c].predict(lines[c].place.clone(), forecast);
+            lines[c].standAt(lines[c].place.clone(), forecast);
+            anchor(c).slopes(lines[c]);
+        }
+        anchor();
     }
 
     /** Takes the slopes of another cause for a first look. */
     public void glance(CauseSampler other) {
-        table.borrow(other.table);
-        tabulate();
+        for (int c = 0; c < lines.length; c++) {
+            Glance glance = new Glance(target, machines[c], other.lines[0], options.looks(), options.looseness());
+            lines[c] = glance.best();
+            logEvidence[c] = glance.logEvidence();
+        }
+        sum();
     }
 
-    private void tabulate() {
-        double highest = Double.NEGATIVE_INFINITY;
-        LinearView view = new LinearView(target.size(), table.kept().length);
+    /** Looks for the likeliest machine and takes slopes of its own there. */
+    public void anchor() {
+        anchored = true;
         for (int c = 0; c < lines.length; c++) {
-            fill(view, c);
-            cellEvidence[c] = view.logEvidence();
-            highest = Math.max(highest, cellEvidence[c]);
+            anchor(c).settle(lines[c], options.steps());
+            drawers[c] = null;
+            logEvidence[c] = drawer(c).logEvidence();
+        }
+        sum();
+    }
+
+    /** Anchors anew from the best machine drawn so far. */
+    public void anchorAt(Weighed weighed) {
+        if (levels.graded()) {
+            System.arraycopy(weighed.heaviest(), 0, lines[0].place, 0, lines[0].place.length);
+        }
+        anchor();
+    }
+
+    /** True once it has been anchored. */
+    public boolean anchored() {
+        return anchored;
+    }
+
+    private Anchor anchor(int stratum) {
+        return new Anchor(target, machines[stratum], options.looseness());
+    }
+
+    private void sum() {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (double each : logEvidence) {
+            highest = Math.max(highest, each);
         }
         double sum = 0;
         for (int c = 0; c < lines.length; c++) {
-            sum += severities.weight(c) * Math.exp(cellEvidence[c] - highest);
-            cumulative[c] = sum;
+            sum += levels.weight(c) * Math.exp(logEvidence[c] - highest);
         }
-        logLinear = highest + Math.log(sum);
-        Arrays.fill(lines, null);
+        logAll = highest + Math.log(sum);
     }
 
-    private void fill(LinearView view, int cell) {
-        double spread = severities.steps ? 0 : 0.5 * (severities.nodes.length - 1) / lines.length;
-        table.fill(view, severities.place[cell], spread);
-        view.prepare();
-    }
-
-    /** ln Z by the linear machine alone, readings times their errors; unit 1. */
+    /** ln Z by the lines alone, readings times their errors; unit 1. */
     public double logLinearEvidence() {
-        return logLinear;
+        return logAll;
     }
 
-    /** Machines solved while preparing. */
+    /** Machines solved so far. */
     public int evaluations() {
-        return table.evaluations();
+        int sum = 0;
+        for (LevelledMachine machine : machines) {
+            sum += machine.evaluations();
+        }
+        return sum;
     }
 
     /** Draws so many machines in every batch and weighs them. */
@@ -100,54 +133,49 @@ public final class CauseSampler {
         draws.reach(perBatch);
         Weighed weighed = new Weighed(draws.batches(), perBatch, target.size());
         Forecast forecast = new Forecast(target.size());
-        double[] z = new double[machine.nuisances()];
+        double[] x = new double[machines[0].unknowns()];
         double defence = options.defence();
         for (int batch = 0; batch < draws.batches(); batch++) {
             double start = draws.uniform(batch, 0, CommonDraws.SEVERITY);
             for (int draw = 0; draw < perBatch; draw++) {
                 double share = (start + draw) / perBatch;
-                int cell = share < defence
-                        ? cellByPrior(share / defence)
-                        : cellByEvidence((share - defence) / (1 - defence));
-                double severity = severities.severity(cell, draws.uniform(batch, draw, CommonDraws.WITHIN));
-                LineDraw line = line(cell);
-                double log = line.draw(severity, batch, draw, z, forecast);
-                log -= LineDraw.logMixture(cellEvidence[cell] - logLinear, defence);
-                weighed.note(batch, draw, severity, log, forecast, z);
+                int c = share < defence ? byPrior(share / defence) : byEvidence((share - defence) / (1 - defence));
+                double log = drawer(c).draw(batch, draw, x, forecast);
+                log -= lines.length > 1 ? LineDraw.logMixture(logEvidence[c] - logAll, defence) : 0;
+                weighed.note(batch, draw, machines[c].severity(x), log, forecast, x);
             }
         }
         return weighed;
     }
 
-    private LineDraw line(int cell) {
-        if (lines[cell] == null) {
-            LinearView view = new LinearView(target.size(), table.kept().length);
-            fill(view, cell);
-            lines[cell] = new LineDraw(machine, target, view, table, draws, options.defence());
+    private LineDraw drawer(int stratum) {
+        if (drawers[stratum] == null) {
+            drawers[stratum] = new LineDraw(
+                    machines[stratum], target, lines[stratum], options.looseness(), draws, options.defence());
         }
-        return lines[cell];
+        return drawers[stratum];
     }
 
-    private int cellByPrior(double share) {
-        int cell = 0;
-        while (cell < lines.length - 1 && severities.shareTo[cell] <= share) {
-            cell++;
+    private int byPrior(double share) {
+        double left = share;
+        int c = 0;
+        while (c < lines.length - 1 && left >= levels.weight(c)) {
+            left -= levels.weight(c++);
         }
-        return cell;
+        return c;
     }
 
-    private int cellByEvidence(double share) {
-        double wanted = share * cumulative[lines.length - 1];
-        int low = 0;
-        int high = lines.length - 1;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (cumulative[middle] <= wanted) {
-                low = middle + 1;
-            } else {
-                high = middle;
+    private int byEvidence(double share) {
+        double left = share;
+        int c = 0;
+        while (c < lines.length - 1) {
+            double own = levels.weight(c) * Math.exp(logEvidence[c] - logAll);
+            if (left < own) {
+                break;
             }
+            left -= own;
+            c++;
         }
-        return low;
+        return c;
     }
 }

@@ -12,6 +12,8 @@ import swashlight.findings.reading.Look;
 
 /** Weighs all causes on one case, and draws more machines for those that matter until the probabilities stand still. */
 public final class Inference {
+    private static final double MATTERS = 0.05; // probability from which a cause's machines must be many, 1
+    private static final double MORE = 1.5; // least growth of a redraw, 1
     private static final double WITHIN_REACH = 12; // nat below the best at first look: not hopeless
 
     private final InferenceOptions options;
@@ -27,7 +29,7 @@ public final class Inference {
         Unknowns unknowns = new Unknowns(drive, rehearsal.errors());
         Target target = Target.of(readings);
         CommonDraws draws =
-                new CommonDraws(options.seed(), options.batches(), LineDraw.width(target.size(), unknowns.size()));
+                new CommonDraws(options.seed(), options.batches(), LineDraw.width(target.size(), unknowns.size() + 1));
         List<CauseSampler> samplers = new ArrayList<>();
         double[] prior = new double[Causes.all().size()];
         for (int h = 0; h < prior.length; h++) {
@@ -53,12 +55,12 @@ public final class Inference {
         return settle(causes);
     }
 
-    /** Looks at every cause with the slopes of the first, then takes slopes of their own for those within reach; ln of shares, 1. */
+    /** Looks at every cause with the slopes of the first, then closely at those within reach; ln of shares, 1. */
     private static double[] propose(List<CauseSampler> samplers, double[] prior) {
         double[] guess = new double[prior.length];
         double highest = Double.NEGATIVE_INFINITY;
         CauseSampler first = samplers.get(0);
-        first.prepare();
+        first.begin();
         for (int h = 0; h < guess.length; h++) {
             if (h > 0) {
                 samplers.get(h).glance(first);
@@ -68,7 +70,7 @@ public final class Inference {
         }
         for (int h = 1; h < guess.length; h++) {
             if (guess[h] > highest - WITHIN_REACH) {
-                samplers.get(h).prepare();
+                samplers.get(h).anchor();
                 guess[h] = Math.log(prior[h]) + samplers.get(h).logLinearEvidence();
             }
         }
@@ -80,7 +82,7 @@ public final class Inference {
         return relative < 1e-5 ? options.leastDraws() : relative < 0.03 ? options.someDraws() : options.mostDraws();
     }
 
-    /** Redraws causes whose chance errors still move the answer. */
+    /** Redraws causes whose chance errors still move the answer, as often as that takes. */
     private Posterior settle(List<CauseEvidence> causes) {
         Posterior posterior = new Posterior(causes, options.batches());
         for (int round = 0; round < options.rounds(); round++) {
@@ -88,11 +90,9 @@ public final class Inference {
             for (int h = 0; h < causes.size(); h++) {
                 CauseEvidence cause = causes.get(h);
                 int present = cause.weighed().perBatch();
-                double moves = posterior.probability(h) * cause.weighed().relativeError();
-                boolean thin =
-                        posterior.probability(h) > 0.05 && cause.weighed().effectiveSize() < options.wantedSize();
-                if ((moves > options.tolerance() || thin) && present < options.limit()) {
-                    causes.set(h, cause.redrawn(Math.min(options.limit(), Math.max(options.mostDraws(), 2 * present))));
+                int wanted = wanted(posterior.probability(h), cause.weighed());
+                if (wanted > present && present < options.limit()) {
+                    causes.set(h, cause.redrawn(wanted));
                     changed = true;
                 }
             }
@@ -102,5 +102,17 @@ public final class Inference {
             posterior = new Posterior(causes, options.batches());
         }
         return posterior;
+    }
+
+    /** Machines a batch that would bring a cause's error and effective number to what is wanted. */
+    private int wanted(double probability, Weighed weighed) {
+        double moves = probability * (1 - probability) * weighed.relativeError() / options.tolerance();
+        double thin = probability > MATTERS ? options.wantedSize() / weighed.effectiveSize() : 0;
+        double more = Math.max(moves * moves, thin);
+        if (more <= 1) {
+            return 0;
+        }
+        double count = weighed.perBatch() * Math.max(MORE, more);
+        return (int) Math.min(options.limit(), Math.max(options.someDraws(), Math.ceil(count)));
     }
 }

@@ -35,11 +35,11 @@ public record InferenceOptions(
 
     /** What a case on the desk gets. */
     public static InferenceOptions usual(long seed) {
-        return new InferenceOptions(seed, 16, 2, 6, 24, 192, 3, 0.005, 100, SamplerOptions.usual());
+        return new InferenceOptions(seed, 16, 1, 3, 12, 128, 3, 0.01, 100, SamplerOptions.usual());
     }
 
     /** A quick look, for thousands of cases at once. */
     public static InferenceOptions quick(long seed) {
-        return new InferenceOptions(seed, 8, 1, 3, 16, 64, 1, 0.02, 30, SamplerOptions.usual());
+        return new InferenceOptions(seed, 8, 1, 2, 12, 48, 1, 0.02, 30, SamplerOptions.usual());
     }
 }

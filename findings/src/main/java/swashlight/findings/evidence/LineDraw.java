@@ -4,17 +4,22 @@ import java.util.Arrays;
 import swashlight.findings.expect.Forecast;
 
 /**
- * Draws unknowns at one severity. First all of them from the line given the readings; of these the few directions that the readings pin
+ * Draws unknowns, severity among them. First all of them from the line given the readings; of these the few directions that the readings pin
  * down are thrown away, the line is moved to meet the true machine along them, and they are drawn anew.
  */
 final class LineDraw {
     private static final double FAR = 1.5; // errors of a reading: a line that missed by more is moved once more
     private static final int MOVES = 3;
+    private static final double WIDE = 25; // variance of a reading over its own in the wide view, 1
+    private static final double WIDE_SHARE = 0.2; // of the draws, 1
 
-    private final Machine machine;
+    private final LevelledMachine machine;
     private final Target target;
     private final LinearView view;
+    private final LinearView
+            wide; // the same with readings that bind less: covers where the machine bends away from the line
     private final LinearView tight;
+    private final LinearView tightWide;
     private final TightSpace space;
     private final int[] kept;
     private final Straightening straight;
@@ -26,23 +31,18 @@ final class LineDraw {
     private final double[] noise;
     private final double[] still;
 
-    LineDraw(Machine machine, Target target, LinearView view, LinearTable table, CommonDraws draws, double defence) {
+    LineDraw(LevelledMachine machine, Target target, Line line, double looseness, CommonDraws draws, double defence) {
         this.machine = machine;
         this.target = target;
-        this.view = view;
-        this.kept = table.kept();
-        this.straight = table.straight();
+        this.view = line.view(looseness);
+        this.wide = line.view(WIDE);
+        this.kept = line.kept();
+        this.straight = line.straight();
         this.draws = draws;
         this.defence = defence;
         space = new TightSpace(view.jacobian, view.variance, view.k);
-        tight = new LinearView(view.n, space.size());
-        double[][] slopes = space.slopes(view.jacobian);
-        for (int i = 0; i < view.n; i++) {
-            tight.used[i] = view.used[i];
-            tight.variance[i] = view.variance[i];
-            System.arraycopy(slopes[i], 0, tight.jacobian[i], 0, tight.k);
-        }
-        tight.prepare();
+        tight = along(view);
+        tightWide = along(wide);
         small = new double[view.k];
         part = new double[view.k];
         along = new double[tight.k];
@@ -50,32 +50,56 @@ final class LineDraw {
         still = new double[view.n];
     }
 
-    /** How many normal numbers a draw takes, for so many readings and unknowns, 1. */
-    static int width(int readings, int nuisances) {
-        return 3 * readings + nuisances;
+    /** A view of the tight directions alone. */
+    private LinearView along(LinearView of) {
+        LinearView only = new LinearView(of.n, space.size());
+        double[][] slopes = space.slopes(of.jacobian);
+        for (int i = 0; i < of.n; i++) {
+            only.used[i] = of.used[i];
+            only.variance[i] = of.variance[i];
+            System.arraycopy(slopes[i], 0, only.jacobian[i], 0, only.k);
+        }
+        only.prepare();
+        return only;
     }
 
-    /** Fills z and the forecast there; returns ln of likelihood over density against the prior, 1. Severity in own unit. */
-    double draw(double severity, int batch, int draw, double[] z, Forecast forecast) {
+    /** ln of the line's own evidence, readings times their errors, 1. */
+    double logEvidence() {
+        return view.logEvidence();
+    }
+
+    /** How many normal numbers a draw takes, for so many readings and unknowns, 1. */
+    static int width(int readings, int unknowns) {
+        return 3 * readings + unknowns;
+    }
+
+    /** Fills x and the forecast there; returns ln of likelihood over density against the prior, 1. */
+    double draw(int batch, int draw, double[] x, Forecast forecast) {
         int n = view.n;
-        for (int j = 0; j < z.length; j++) {
-            z[j] = draws.normal(batch, draw, 3 * n + j);
+        for (int j = 0; j < x.length; j++) {
+            x[j] = draws.normal(batch, draw, 3 * n + j);
         }
         for (int l = 0; l < view.k; l++) {
-            small[l] = z[kept[l]];
+            small[l] = x[kept[l]];
         }
-        if (draws.uniform(batch, draw, CommonDraws.FIRST) >= defence) {
-            int set = view.picked(draws.uniform(batch, draw, CommonDraws.WILD));
-            noise(view, set, batch, draw, 0);
-            view.condition(set, small, noise);
+        double which = draws.uniform(batch, draw, CommonDraws.FIRST);
+        if (which >= defence) {
+            LinearView by = which < defence + WIDE_SHARE ? wide : view;
+            int set = by.picked(draws.uniform(batch, draw, CommonDraws.WILD));
+            noise(by, set, batch, draw, 0);
+            by.condition(set, small, noise);
         }
         space.outside(small);
         for (int i = 0; i < n; i++) {
             tight.residual[i] = view.used[i] ? view.residual[i] - view.along(i, small) : 0;
+            tightWide.residual[i] = tight.residual[i];
         }
         tight.offsetMoved();
-        double mixture = logMixture(tight.logEvidence() - view.logEvidence(), defence);
-        meet(severity, z, forecast);
+        tightWide.offsetMoved();
+        double mixture = Math.log(defence
+                + WIDE_SHARE * Math.exp(tightWide.logEvidence() - wide.logEvidence())
+                + (1 - defence - WIDE_SHARE) * Math.exp(tight.logEvidence() - view.logEvidence()));
+        meet(x, forecast);
         for (int b = 0; b < along.length; b++) {
             along[b] = draws.normal(batch, draw, 2 * n + b);
         }
@@ -84,8 +108,8 @@ final class LineDraw {
             noise(tight, set, batch, draw, n);
             tight.condition(set, along, noise);
         }
-        place(z);
-        machine.predict(severity, z, forecast);
+        place(x);
+        machine.predict(x, forecast);
         mixture += logMixture(tight.logLikelihood(along) - tight.logEvidence(), defence);
         return WildLaw.logLikelihood(target, forecast) - mixture;
     }
@@ -100,13 +124,13 @@ final class LineDraw {
     }
 
     /** Moves the tight line to the machine, where the rest is as drawn and the tight directions are as the readings want them. */
-    private void meet(double severity, double[] z, Forecast forecast) {
+    private void meet(double[] x, Forecast forecast) {
         boolean far = tight.k > 0;
         for (int move = 0; move < MOVES && far; move++) {
             Arrays.fill(along, 0);
             tight.condition(tight.likeliest(), along, still);
-            place(z);
-            machine.predict(severity, z, forecast);
+            place(x);
+            machine.predict(x, forecast);
             far = false;
             for (int i = 0; i < view.n; i++) {
                 if (view.used[i] && forecast.solved(i)) {
@@ -120,11 +144,11 @@ final class LineDraw {
         }
     }
 
-    private void place(double[] z) {
+    private void place(double[] x) {
         System.arraycopy(small, 0, part, 0, part.length);
         space.add(along, part);
         for (int l = 0; l < kept.length; l++) {
-            z[kept[l]] = part[l];
+            x[kept[l]] = part[l];
         }
     }
 

@@ -1,5 +1,6 @@
 package swashlight.findings.evidence;
 
+import java.util.Arrays;
 import swashlight.findings.expect.Forecast;
 
 /** Machines drawn for one cause, with their weights: its evidence and everything that is said about it once it is believed. */
@@ -10,7 +11,7 @@ public final class Weighed {
     private final double[] severity;
     private final double[][] expected;
     private final boolean[][] solved;
-    private final double[][] nuisance;
+    private final double[][] unknown; // severity's normal number first
     private int unsolved;
 
     Weighed(int batches, int perBatch, int readings) {
@@ -21,14 +22,14 @@ public final class Weighed {
         severity = new double[count];
         expected = new double[count][readings];
         solved = new boolean[count][readings];
-        nuisance = new double[count][];
+        unknown = new double[count][];
     }
 
-    void note(int batch, int draw, double level, double weight, Forecast forecast, double[] z) {
+    void note(int batch, int draw, double level, double weight, Forecast forecast, double[] x) {
         int place = batch * perBatch + draw;
         logWeight[place] = weight;
         severity[place] = level;
-        nuisance[place] = z.clone();
+        unknown[place] = x.clone();
         boolean all = true;
         for (int i = 0; i < expected[place].length; i++) {
             expected[place][i] = forecast.value(i);
@@ -129,7 +130,7 @@ public final class Weighed {
         for (int i = 0; i < order.length; i++) {
             order[i] = i;
         }
-        java.util.Arrays.sort(order, (a, b) -> Double.compare(severity[a], severity[b]));
+        Arrays.sort(order, (a, b) -> Double.compare(severity[a], severity[b]));
         double[] shares = shares();
         double passed = 0;
         for (int place : order) {
@@ -148,7 +149,16 @@ public final class Weighed {
 
     /** Unknowns of one machine, standard deviations. */
     public double[] nuisance(int place) {
-        return nuisance[place].clone();
+        return Arrays.copyOfRange(unknown[place], 1, unknown[place].length);
+    }
+
+    /** Severity's normal number and the unknowns of the machine with the highest weight, 1. */
+    double[] heaviest() {
+        int best = 0;
+        for (int i = 1; i < logWeight.length; i++) {
+            best = logWeight[i] > logWeight[best] ? i : best;
+        }
+        return unknown[best].clone();
     }
 
     /** What one machine shows for a reading, SI unit of its comparison. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import swashlight.drive.description.OutputParameter;
 import swashlight.drive.description.UnitParameter;
 import swashlight.drive.description.UnitProperty;
 import swashlight.drive.steady.Duty;
@@ -22,7 +21,6 @@ public final class Rehearsal {
             UnitParameter.pump(UnitProperty.PISTON_COUNT).index();
     private static final int MOTOR_PISTONS =
             UnitParameter.motor(UnitProperty.PISTON_COUNT).index();
-    private static final double GRAVITY = 9.80665; // m/s²
 
     private final List<Comparison> comparisons;
     private final List<ConditionError> errors = new ArrayList<>();
@@ -133,7 +131,7 @@ public final class Rehearsal {
     }
 
     private void pull(int reading, Duty duty, double[] vector, Forecast forecast) {
-        if (pulls.search(duty, vector[OutputParameter.MACHINE_MASS.index()] * GRAVITY)) {
+        if (pulls.search(duty, vector)) {
             forecast.put(reading, pulls.pull());
         } else {
             forecast.fail(reading);

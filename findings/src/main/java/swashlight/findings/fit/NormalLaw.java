@@ -5,6 +5,8 @@ public final class NormalLaw {
     /** ln √(2π), 1. */
     private static final double LOG_ROOT_TWO_PI = 0.9189385332046727;
 
+    private static final double FAR = 38; // standardised: beyond the smallest share there is, 1
+
     private NormalLaw() {}
 
     /**
@@ -35,6 +37,30 @@ public final class NormalLaw {
         }
         double tail = Math.exp(logTail(Math.abs(z)));
         return z < 0 ? tail : 1 - tail;
+    }
+
+    /**
+     * Φ⁻¹(p): a rational first guess, then two steps of Halley.
+     *
+     * @param share below, between 0 and 1, 1
+     * @return standardised value, 1; far out where the share is 0 or 1. Source: Abramowitz and Stegun 26.2.23 for the guess
+     */
+    public static double quantile(double share) {
+        if (!(share > 0)) {
+            return -FAR;
+        }
+        if (!(share < 1)) {
+            return FAR;
+        }
+        double tail = Math.min(share, 1 - share);
+        double t = Math.sqrt(-2 * Math.log(tail));
+        double z =
+                (2.515517 + t * (0.802853 + t * 0.010328)) / (1 + t * (1.432788 + t * (0.189269 + t * 0.001308))) - t;
+        for (int step = 0; step < 2; step++) {
+            double off = (below(z) - tail) / Math.exp(logDensity(z));
+            z -= off / (1 + z * off / 2);
+        }
+        return share < 0.5 ? z : -z;
     }
 
     /**
