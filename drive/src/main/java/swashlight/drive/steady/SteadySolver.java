@@ -147,6 +147,21 @@ public final class SteadySolver {
         return standing || moving(direction);
     }
 
+    /**
+     * By how much the pull of a duty on the ground, solved at rest or with spinning wheels, falls short of the largest that the drive could move
+     * and the tyres could carry; negative when it is more than that. N, for a direction of +1 or −1.
+     */
+    public double spareForce(int direction) {
+        LoadLaw load = balance.load;
+        double asked = load.rollingForce + load.pullForce + direction * load.gradeForce;
+        double sum = balance.pressure[Balance.A] + balance.pressure[Balance.B] - 2 * balance.casePressure;
+        double torque = direction * balance.motorOilTorque - balance.motor.frictionPerPressure * Math.max(0, sum);
+        double axle = torque * load.ratio * load.efficiency - load.dragTorque - load.brakeTorque;
+        double carried =
+                load.spinning && !standing ? load.tractionLimit : Math.min(load.tractionLimit, axle / load.radius);
+        return carried - asked;
+    }
+
     /** Which way a motor at rest begins to turn, +1 or −1; 0 when friction, drag and brake hold it. */
     private int starts(boolean fromRest) {
         double sum = balance.pressure[Balance.A] + balance.pressure[Balance.B] - 2 * balance.casePressure;

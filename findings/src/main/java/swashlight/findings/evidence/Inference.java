@@ -13,6 +13,8 @@ import swashlight.findings.reading.Look;
 /** Weighs all causes on one case, and draws more machines for those that matter until the probabilities stand still. */
 public final class Inference {
     private static final double MATTERS = 0.05; // probability from which a cause's machines must be many, 1
+    private static final double AMONG_ITS_OWN =
+            0.5; // weight of an error that only moves a cause against others of its action, 1
     private static final double MORE = 1.5; // least growth of a redraw, 1
     private static final double WITHIN_REACH = 12; // nat below the best at first look: not hopeless
 
@@ -90,7 +92,7 @@ public final class Inference {
             for (int h = 0; h < causes.size(); h++) {
                 CauseEvidence cause = causes.get(h);
                 int present = cause.weighed().perBatch();
-                int wanted = wanted(posterior.probability(h), cause.weighed());
+                int wanted = wanted(posterior.probability(h), elsewhere(posterior, cause), cause.weighed());
                 if (wanted > present && present < options.limit()) {
                     causes.set(h, cause.redrawn(wanted));
                     changed = true;
@@ -104,9 +106,23 @@ public final class Inference {
         return posterior;
     }
 
-    /** Machines a batch that would bring a cause's error and effective number to what is wanted. */
-    private int wanted(double probability, Weighed weighed) {
-        double moves = probability * (1 - probability) * weighed.relativeError() / options.tolerance();
+    /** Probability of all causes that call for another action, 1. */
+    private static double elsewhere(Posterior posterior, CauseEvidence cause) {
+        double sum = 0;
+        for (int h = 0; h < posterior.causes().size(); h++) {
+            boolean other =
+                    posterior.causes().get(h).cause().action() != cause.cause().action();
+            sum += other ? posterior.probability(h) : 0;
+        }
+        return sum;
+    }
+
+    /** Machines a batch that would bring the error of a cause's share in its action, and its effective number, to what is wanted. */
+    private int wanted(double probability, double elsewhere, Weighed weighed) {
+        double moves = probability
+                * Math.max(AMONG_ITS_OWN * (1 - probability), elsewhere)
+                * weighed.relativeError()
+                / options.tolerance();
         double thin = probability > MATTERS ? options.wantedSize() / weighed.effectiveSize() : 0;
         double more = Math.max(moves * moves, thin);
         if (more <= 1) {
