@@ -20,6 +20,7 @@ public record MotionEvent(double time, Kind kind, boolean begins, double lasted)
         WHEELS_SPIN("wheels slip by more than half"),
         BELT_SLIPS("belt slips by more than a twentieth"),
         ENGINE_STALLED("engine stalled"),
+        DRIVE_STALLED("motor stands still under pressure"),
         PUMP_BLOCK_LIFTS("pump block lifts off its face"),
         MOTOR_BLOCK_LIFTS("motor block lifts off its face");
 

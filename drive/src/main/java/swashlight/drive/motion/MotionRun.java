@@ -8,7 +8,7 @@ import swashlight.drive.steady.InputState;
 
 /**
  * One run in progress: advance it, read it. Not for several threads; nothing is allocated while it advances but noted events and, when the
- * oil has warmed by half a kelvin, a new table of its laws.
+ * oil has warmed by a tenth of a kelvin, a new table of its laws.
  *
  * <p>The step follows the faster shaft (a fixed angle, smaller for a tighter tolerance) and is cut where pressures bend too much for it.
  */
@@ -21,7 +21,10 @@ public final class MotionRun {
     private static final double SLOWEST = 20; // rad/s: slower shafts step as if they turned at this
     private static final double MOST_BEND = 0.3; // at the usual tolerance, 1
     private static final double LEAST_STEP = 1e-10; // s
-    private static final double WARMED = 0.5; // K between new tables of the oil's laws
+    private static final double WARMED = 0.1; // K between new tables of the oil's laws
+
+    private static final double STANDS = 1; // rad/s: a slower motor counts as standing (own choice)
+    private static final double PUSHES = 2e6; // Pa between the sides that should turn it (own choice)
 
     private final MotionDuty duty;
     private final MotionKernel kernel;
@@ -163,6 +166,10 @@ public final class MotionRun {
         log.note(
                 MotionEvent.Kind.WHEELS_SPIN,
                 Math.abs(kernel.shafts.wheelSlip) > 0.5 && Math.abs(kernel.shafts.motorSpeed) > 5,
+                t);
+        log.note(
+                MotionEvent.Kind.DRIVE_STALLED,
+                Math.abs(kernel.shafts.motorSpeed) < STANDS && Math.abs(a - b) > PUSHES,
                 t);
         log.note(MotionEvent.Kind.BELT_SLIPS, kernel.shafts.engineRuns && Math.abs(kernel.shafts.beltSlip) > 0.05, t);
         log.note(MotionEvent.Kind.PUMP_BLOCK_LIFTS, pumpHold.lifts(sides, length), t);
