@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The house: which room may look into which. Ground floor first: drive, findings, files, desk; an import only points down.
+ * The room {@code browser} has a test of its own, so that it need not be built for these.
  */
 final class RoomsTest {
     static final JavaClasses HOUSE = new ClassFileImporter()
@@ -23,6 +24,7 @@ final class RoomsTest {
     static final String DRIVE = "swashlight.drive..";
     static final String FINDINGS = "swashlight.findings..";
     static final String FILES = "swashlight.files..";
+    static final String BROWSER = "swashlight.browser..";
     static final String DESK = "swashlight.desk..";
     static final String WORK = "swashlight.desk.work..";
     static final String LINE = "swashlight.desk.line..";
@@ -68,6 +70,18 @@ final class RoomsTest {
                 .resideInAPackage(DESK)
                 .because("a cluster or a benchmark reads a drive without the desk")
                 .allowEmptyShould(notYetBuilt(FILES))
+                .check(HOUSE);
+    }
+
+    @Test
+    void nobodyLooksIntoTheBrowserRoom() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(BROWSER)
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(BROWSER)
+                .because("it is a face for pages; on the JVM the rooms behind it are at hand")
                 .check(HOUSE);
     }
 

@@ -1,0 +1,34 @@
+package swashlight.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+/** Where the room stands in the house. It is not on the class path of the other architecture tests, in {@code desk}. */
+final class BrowserRoomTest {
+    @Test
+    void browserStandsOnDriveAndFindingsAlone() {
+        classes()
+                .that()
+                .resideInAPackage("swashlight.browser..")
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(
+                        "java.lang",
+                        "java.lang.invoke",
+                        "java.lang.runtime",
+                        "java.util",
+                        "java.util.function",
+                        "java.util.stream",
+                        "org.teavm.jso",
+                        "swashlight.drive..",
+                        "swashlight.findings..",
+                        "swashlight.browser..")
+                .because("it is the face of physics and diagnosis and is compiled for the browser with them")
+                .check(new ClassFileImporter()
+                        .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                        .importPackages("swashlight.browser"));
+    }
+}

@@ -1,0 +1,21 @@
+package swashlight.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.TreeSet;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import swashlight.browser.chromium.Chromium;
+import swashlight.browser.chromium.InChromium;
+
+/** What a page is promised is there, and nothing else. */
+@InChromium
+final class FaceInBrowser {
+    @ParameterizedTest
+    @ValueSource(strings = {"webassembly", "javascript"})
+    void everyExportIsDeclaredAndEveryDeclarationExported(String target, Chromium chromium) throws IOException {
+        assertThat(new TreeSet<>(chromium.run("exports", target).lines()))
+                .isEqualTo(Declarations.read().names());
+    }
+}
