@@ -8,7 +8,7 @@ import swashlight.findings.expect.Forecast;
  *
  * <pre>
  *   Z = Σ_c P_c ∫ p(r | x) p(x) dx ≈ mean of w,      x = (u, z): severity and all that is not known, each standard normal
- *   w = 1/((1 − β) E_c/Ē + β) · 1/((1 − β − γ) E_y/E_c + γ V_y/V + β) · L(x)/((1 − β) L_t/E_y + β)
+ *   w = 1/((1 − β) E_c/Ē + β) · 1/((1 − β) ((1 − γ) E_y/E_c + γ V_y/V) + β) · L(x)/((1 − β) L_t/E_y + β)
  *
  *   c, P    stratum of severities, its prior share                  1
  *   L       likelihood by the true machine                          readings times their errors, 1
@@ -16,7 +16,7 @@ import swashlight.findings.expect.Forecast;
  *   E_y     that evidence given the loose directions of x           1
  *   V, V_y  as E_c, E_y, were readings five times as uncertain      1
  *   L_t     linear likelihood by the line moved there               1
- *   β, γ    shares of draws from the prior, from the wide line      1
+ *   β, γ    share of draws from the prior, of others by wide lines  1
  * </pre>
  *
  * A draw goes so: a stratum by linear evidence; x from the line through the likeliest machine; of x the few directions that the readings pin

@@ -1,6 +1,5 @@
 package swashlight.findings.evidence;
 
-import java.util.Arrays;
 import swashlight.findings.expect.Forecast;
 
 /** A machine in one stratum of severities: severity is the first of its unknowns, as a standard normal number. Counts what it is asked. */
@@ -50,11 +49,5 @@ final class LevelledMachine {
             square += each * each;
         }
         return WildLaw.logLikelihood(target, forecast) - 0.5 * square;
-    }
-
-    static double[] usual(int unknowns) {
-        double[] x = new double[unknowns];
-        Arrays.fill(x, 0);
-        return x;
     }
 }

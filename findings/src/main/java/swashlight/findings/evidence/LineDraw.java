@@ -11,7 +11,7 @@ final class LineDraw {
     private static final double FAR = 1.5; // errors of a reading: a line that missed by more is moved once more
     private static final int MOVES = 3;
     private static final double WIDE = 25; // variance of a reading over its own in the wide view, 1
-    private static final double WIDE_SHARE = 0.2; // of the draws, 1
+    private static final double WIDE_SHARE = 0.2; // of the draws that follow the line, 1
 
     private final LevelledMachine machine;
     private final Target target;
@@ -84,7 +84,7 @@ final class LineDraw {
         }
         double which = draws.uniform(batch, draw, CommonDraws.FIRST);
         if (which >= defence) {
-            LinearView by = which < defence + WIDE_SHARE ? wide : view;
+            LinearView by = which < defence + (1 - defence) * WIDE_SHARE ? wide : view;
             int set = by.picked(draws.uniform(batch, draw, CommonDraws.WILD));
             noise(by, set, batch, draw, 0);
             by.condition(set, small, noise);
@@ -96,9 +96,11 @@ final class LineDraw {
         }
         tight.offsetMoved();
         tightWide.offsetMoved();
-        double mixture = Math.log(defence
-                + WIDE_SHARE * Math.exp(tightWide.logEvidence() - wide.logEvidence())
-                + (1 - defence - WIDE_SHARE) * Math.exp(tight.logEvidence() - view.logEvidence()));
+        double mixture = logMixture(
+                logSum(
+                        Math.log(1 - WIDE_SHARE) + tight.logEvidence() - view.logEvidence(),
+                        Math.log(WIDE_SHARE) + tightWide.logEvidence() - wide.logEvidence()),
+                defence);
         meet(x, forecast);
         for (int b = 0; b < along.length; b++) {
             along[b] = draws.normal(batch, draw, 2 * n + b);
@@ -154,9 +156,12 @@ final class LineDraw {
 
     /** ln((1 − β) e^ratio + β). */
     static double logMixture(double ratio, double defence) {
-        double linear = Math.log(1 - defence) + ratio;
-        double prior = Math.log(defence);
-        double higher = Math.max(linear, prior);
-        return higher + Math.log(Math.exp(linear - higher) + Math.exp(prior - higher));
+        return logSum(Math.log(1 - defence) + ratio, Math.log(defence));
+    }
+
+    /** ln(e^a + e^b), of which one may be −infinity. */
+    private static double logSum(double a, double b) {
+        double higher = Math.max(a, b);
+        return higher + Math.log(Math.exp(a - higher) + Math.exp(b - higher));
     }
 }

@@ -14,7 +14,8 @@ import swashlight.checks.CheckRow;
 /** Checks: certified regressions of the book {@code statistics}, from the far start. */
 final class PublishedFitsTest {
     static Stream<CheckRow> rows() {
-        return CheckBook.read("statistics").answered().stream();
+        return CheckBook.read("statistics").answered().stream()
+                .filter(row -> row.family().equals("least-squares"));
     }
 
     @ParameterizedTest(name = "{0}")
