@@ -13,6 +13,7 @@ enum Catalogue {
     CURVE("curve", CurveCommand::new),
     MAP("map", MapCommand::new),
     WARM_UP("warmup", WarmUpCommand::new),
+    RUN("run", RunCommand::new),
     SWAY("sway", SwayCommand::new),
     FIT("fit", FitCommand::new),
     FAULTS("faults", FaultsCommand::new),

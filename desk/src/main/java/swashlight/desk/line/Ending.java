@@ -11,7 +11,9 @@ enum Ending {
     /** The input cannot be worked with. */
     INPUT(2),
     /** No settled state was found. */
-    NOT_CONVERGED(3);
+    NOT_CONVERGED(3),
+    /** Stopped by whoever waited; as a shell says it of an interrupted program. */
+    STOPPED(130);
 
     private final int code;
 
@@ -26,6 +28,9 @@ enum Ending {
     static Ending of(Outcome outcome) {
         if (outcome instanceof Outcome.Answered || outcome instanceof Outcome.Printed) {
             return ANSWERED;
+        }
+        if (outcome instanceof Outcome.Stopped) {
+            return STOPPED;
         }
         return outcome instanceof Outcome.Refused ? INPUT : NOT_CONVERGED;
     }

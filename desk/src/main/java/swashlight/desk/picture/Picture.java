@@ -20,6 +20,7 @@ public final class Picture {
     private static final int WIDTH = 860; // px, whole numbers so that every viewer accepts them
     private static final int CURVES = 500; // px high
     private static final int FIELD = 560; // px high
+    private static final double FINEST = 100; // a hundredth of a px is as fine as a drawing says a place
     private static final int SHARP = 2; // image pixels for one of these
 
     private final List<Sheet> sheets;
@@ -64,6 +65,7 @@ public final class Picture {
     public String svg() {
         SVGGraphics2D paper = new SVGGraphics2D(WIDTH, height());
         paper.setRenderingHint(SVGHints.KEY_TEXT_RENDERING, SVGHints.VALUE_TEXT_RENDERING_INHERIT);
+        paper.setGeomDoubleConverter(length -> String.valueOf(Math.round(length * FINEST) / FINEST));
         paper.setDefsKeyPrefix("swashlight"); // no random names: the same picture is the same file
         draw(paper);
         return paper.getSVGElement(null, true, null, null, null) + "\n";

@@ -93,6 +93,19 @@ public final class Desk {
         });
     }
 
+    /** What a drive does over time, piston by piston, beside the same of the sound drive where it has faults. */
+    public static Outcome run(DriveAsked drive, RunAsked asked, RunWatch watch) {
+        return answered(inspection -> {
+            SickDrive sick = DriveShelf.open(drive, inspection);
+            return new RunWork(asked, inspection, watch).answer(sick);
+        });
+    }
+
+    /** Whether a name is that of a duty over time, and not of a file. */
+    public static boolean isNamedDuty(String name) {
+        return PlanShelf.named(name);
+    }
+
     /** How far one quantity sways when each number of the drive moves by its own spread. */
     public static Outcome sway(DriveAsked drive, CircumstancesAsked circumstances, Stated show) {
         return answered(inspection -> {

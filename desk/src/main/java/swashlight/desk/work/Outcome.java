@@ -24,6 +24,9 @@ public sealed interface Outcome {
     /** The solver found no settled state: the best it reached, how far off that is, and what to try. */
     record NotConverged(Report report) implements Outcome {}
 
+    /** Whoever waited had enough of it: nothing was answered and nothing written. */
+    record Stopped() implements Outcome {}
+
     /** The input cannot be worked with: everything wrong with it. */
     record Refused(List<Refusal> refusals) implements Outcome {
         public Refused {

@@ -3,6 +3,7 @@ package swashlight.desk.work;
 import java.util.List;
 import swashlight.drive.description.DriveDescription;
 import swashlight.drive.fault.Fault;
+import swashlight.drive.motion.MotionDuty;
 import swashlight.drive.steady.Duty;
 
 /**
@@ -31,6 +32,15 @@ public record SickDrive(DriveDescription sound, List<Ailment> ails) {
     /** The duty as it is: some faults are the duty's. */
     public Duty on(Duty duty) {
         Duty real = duty;
+        for (Ailment ail : ails) {
+            real = ail.fault().on(real, ail.severity());
+        }
+        return real;
+    }
+
+    /** The duty over time as it is: some faults are the duty's. */
+    public MotionDuty on(MotionDuty duty) {
+        MotionDuty real = duty;
         for (Ailment ail : ails) {
             real = ail.fault().on(real, ail.severity());
         }
