@@ -2,7 +2,6 @@ package swashlight.desk.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import swashlight.desk.report.Axis;
 import swashlight.desk.report.Bar;
 import swashlight.desk.report.Fact;
@@ -12,8 +11,8 @@ import swashlight.desk.report.Measure;
 import swashlight.desk.report.Report;
 import swashlight.desk.report.Sentence;
 import swashlight.desk.report.Value;
-import swashlight.drive.fault.Fault;
 import swashlight.findings.cause.Action;
+import swashlight.findings.cause.Part;
 import swashlight.findings.finding.ActionFinding;
 import swashlight.findings.finding.CauseFinding;
 import swashlight.findings.finding.Conclusion;
@@ -78,29 +77,28 @@ final class FindReport {
         lines.add(new Fact("actionProbability", chance(best.probability(), best.error())));
         lines.add(new Fact("cause", name(cause)));
         lines.add(new Fact("causeProbability", chance(cause.probability(), cause.error())));
-        severity(cause).ifPresent(value -> lines.add(new Fact("severity", value)));
+        cause.severity().forEach(range -> lines.add(new Fact("severity", severity(range))));
         return lines;
     }
 
-    private static Optional<Value> severity(CauseFinding cause) {
-        if (cause.severity().isEmpty() || cause.cause().fault().isEmpty()) {
-            return Optional.empty();
-        }
-        SeverityRange range = cause.severity().orElseThrow();
-        Fault fault = cause.cause().fault().orElseThrow();
-        Measure measure = FaultWords.measure(fault);
-        return Optional.of(Value.word(
+    private static Value severity(SeverityRange range) {
+        Measure measure = FaultWords.measure(range.fault());
+        return Value.word(
                 "find.severity.words",
-                FaultWords.meaning(fault),
+                FaultWords.meaning(range.fault()),
                 Value.of(range.middle(), measure),
-                new Value.Between(range.low(), range.high(), measure)));
+                new Value.Between(range.low(), range.high(), measure));
     }
 
     static Value name(CauseFinding cause) {
-        return cause.cause()
-                .fault()
-                .map(FaultWords::name)
-                .orElseGet(() -> Value.wordOr("cause.healthy", cause.cause().words()));
+        List<Part> parts = cause.cause().parts();
+        if (parts.isEmpty()) {
+            return Value.wordOr("cause.healthy", cause.cause().words());
+        }
+        Value first = FaultWords.name(parts.get(0).fault());
+        return parts.size() == 1
+                ? first
+                : Value.word("cause.pair", first, FaultWords.name(parts.get(1).fault()));
     }
 
     static Value words(Action action) {

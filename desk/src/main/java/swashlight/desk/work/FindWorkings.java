@@ -3,6 +3,7 @@ package swashlight.desk.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import swashlight.desk.report.Chapter;
 import swashlight.desk.report.Column;
 import swashlight.desk.report.Fact;
@@ -11,6 +12,7 @@ import swashlight.desk.report.Measure;
 import swashlight.desk.report.Sentence;
 import swashlight.desk.report.Table;
 import swashlight.desk.report.Value;
+import swashlight.findings.cause.Action;
 import swashlight.findings.finding.CauseFinding;
 import swashlight.findings.finding.Finding;
 import swashlight.findings.finding.MissingCondition;
@@ -66,20 +68,22 @@ final class FindWorkings {
     }
 
     private static List<Value> row(CauseFinding cause) {
-        Optional<SeverityRange> range = cause.severity();
+        Optional<SeverityRange> range =
+                cause.severity().size() == 1 ? Optional.of(cause.severity().get(0)) : Optional.empty();
         return List.of(
                 Value.text(cause.cause().key()),
                 Value.of(cause.probability(), Measure.SHARE),
                 Value.of(cause.error(), Measure.SHARE),
                 Value.of(cause.prior(), Measure.SHARE),
-                severity(cause, range.map(SeverityRange::low)),
-                severity(cause, range.map(SeverityRange::middle)),
-                severity(cause, range.map(SeverityRange::high)),
-                Value.text(cause.cause().action().key()));
+                severity(range, SeverityRange::low),
+                severity(range, SeverityRange::middle),
+                severity(range, SeverityRange::high),
+                Value.text(String.join(
+                        ", ", cause.cause().actions().stream().map(Action::key).toList())));
     }
 
-    private static Value severity(CauseFinding cause, Optional<Double> severity) {
-        return severity.flatMap(value -> cause.cause().fault().map(fault -> FaultWords.severity(fault, value)))
+    private static Value severity(Optional<SeverityRange> range, ToDoubleFunction<SeverityRange> end) {
+        return range.map(each -> FaultWords.severity(each.fault(), end.applyAsDouble(each)))
                 .orElse(Value.nothing());
     }
 

@@ -7,7 +7,7 @@ import swashlight.drive.fault.Fault;
 import swashlight.drive.fault.Faults;
 
 /**
- * All causes: healthy, and every fault of {@link Faults}. Odds are in parts of about a hundred machines that come in as weak, slow or dead:
+ * All causes: healthy, every fault of {@link Faults}, and pairs that go together. Odds are in parts of about a hundred machines that come in as weak, slow or dead:
  * own estimate and common practice, no source, to be replaced by counted cases.
  */
 public final class Causes {
@@ -18,7 +18,7 @@ public final class Causes {
 
     private Causes() {}
 
-    /** Healthy first, then the faults in their own order. */
+    /** Healthy first, then the faults in their own order, then pairs. */
     public static List<Cause> all() {
         return ALL;
     }
@@ -30,11 +30,16 @@ public final class Causes {
 
     private static List<Cause> list() {
         List<Cause> all = new ArrayList<>();
-        all.add(new Cause(Optional.empty(), HEALTHY_ODDS, new SeverityPrior.Whole(0), Action.LEAVE_ALONE));
+        all.add(new Cause(List.of(), HEALTHY_ODDS));
         for (Fault fault : Faults.all()) {
-            SeedOdds.Row row = SeedOdds.of(fault.key());
-            all.add(new Cause(Optional.of(fault), row.odds(), SeverityPrior.of(fault, row.counted()), row.action()));
+            all.add(new Cause(List.of(part(fault)), SeedOdds.of(fault.key()).odds()));
         }
+        all.addAll(Pairs.all());
         return List.copyOf(all);
+    }
+
+    static Part part(Fault fault) {
+        SeedOdds.Row row = SeedOdds.of(fault.key());
+        return new Part(fault, SeverityPrior.of(fault, row.counted()), row.action());
     }
 }

@@ -16,10 +16,16 @@ public final class LookOdds {
 
     private record Row(double otherwise, Map<String, Double> under) {}
 
-    /** Chance of noting a look under a cause, 1. */
+    /** Chance of noting a look under a cause, 1; two faults together multiply the odds by which each moves it. */
     public static double chance(Look look, Cause cause) {
         Row row = ROWS.get(look);
-        return row.under().getOrDefault(cause.key(), row.otherwise());
+        double usual = row.otherwise() / (1 - row.otherwise());
+        double odds = usual;
+        for (Part part : cause.parts()) {
+            double under = row.under().getOrDefault(part.fault().key(), row.otherwise());
+            odds *= under / (1 - under) / usual;
+        }
+        return odds / (1 + odds);
     }
 
     /** Chance of all that was seen and not seen under a cause, 1. */

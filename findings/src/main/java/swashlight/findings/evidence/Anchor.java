@@ -40,7 +40,7 @@ final class Anchor {
     /** Own slopes where a line stands, by every unknown. */
     void slopes(Line line) {
         System.arraycopy(line.place, 0, next, 0, next.length);
-        for (int j = machine.graded() ? 0 : 1; j < next.length; j++) {
+        for (int j = 0; j < next.length; j++) {
             double step = line.step(j);
             next[j] += step;
             machine.predict(next, forecast);

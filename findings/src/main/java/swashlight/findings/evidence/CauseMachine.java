@@ -31,7 +31,7 @@ public final class CauseMachine implements Machine {
     }
 
     @Override
-    public void predict(double severity, double[] nuisance, Forecast forecast) {
+    public void predict(double[] severity, double[] nuisance, Forecast forecast) {
         unknowns.fill(nuisance, vector);
         cause.apply(vector, severity);
         System.arraycopy(nuisance, unknowns.parameters(), deviations, 0, deviations.length);

@@ -1,5 +1,6 @@
 package swashlight.findings.evidence;
 
+import java.util.List;
 import swashlight.findings.cause.SeverityPrior;
 import swashlight.findings.expect.Forecast;
 
@@ -37,11 +38,11 @@ public final class CauseSampler {
 
     /** A cause to be weighed. */
     public CauseSampler(
-            Machine machine, Target target, SeverityPrior prior, CommonDraws draws, SamplerOptions options) {
+            Machine machine, Target target, List<SeverityPrior> priors, CommonDraws draws, SamplerOptions options) {
         this.target = target;
         this.draws = draws;
         this.options = options;
-        levels = new Levels(prior);
+        levels = new Levels(priors);
         int strata = levels.count();
         machines = new LevelledMachine[strata];
         lines = new Line[strata];
@@ -87,7 +88,7 @@ public final class CauseSampler {
 
     /** Anchors anew from the best machine drawn so far. */
     public void anchorAt(Weighed weighed) {
-        if (levels.graded()) {
+        if (lines.length == 1) {
             System.arraycopy(weighed.heaviest(), 0, lines[0].place, 0, lines[0].place.length);
         }
         anchor();
@@ -131,7 +132,7 @@ public final class CauseSampler {
     /** Draws so many machines in every batch and weighs them. */
     public Weighed weigh(int perBatch) {
         draws.reach(perBatch);
-        Weighed weighed = new Weighed(draws.batches(), perBatch, target.size());
+        Weighed weighed = new Weighed(draws.batches(), perBatch, target.size(), levels.unknowns());
         Forecast forecast = new Forecast(target.size());
         double[] x = new double[machines[0].unknowns()];
         double defence = options.defence();

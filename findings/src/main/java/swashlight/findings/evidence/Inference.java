@@ -6,12 +6,14 @@ import swashlight.drive.description.DriveDescription;
 import swashlight.findings.cause.Cause;
 import swashlight.findings.cause.Causes;
 import swashlight.findings.cause.LookOdds;
+import swashlight.findings.cause.Part;
 import swashlight.findings.expect.Comparison;
 import swashlight.findings.expect.Rehearsal;
 import swashlight.findings.reading.Look;
 
 /** Weighs all causes on one case, and draws more machines for those that matter until the probabilities stand still. */
 public final class Inference {
+    private static final int MOST_FAULTS = 2; // in one cause
     private static final double MATTERS = 0.05; // probability from which a cause's machines must be many, 1
     private static final double AMONG_ITS_OWN =
             0.5; // weight of an error that only moves a cause against others of its action, 1
@@ -30,15 +32,19 @@ public final class Inference {
         Rehearsal rehearsal = new Rehearsal(readings);
         Unknowns unknowns = new Unknowns(drive, rehearsal.errors());
         Target target = Target.of(readings);
-        CommonDraws draws =
-                new CommonDraws(options.seed(), options.batches(), LineDraw.width(target.size(), unknowns.size() + 1));
+        CommonDraws draws = new CommonDraws(
+                options.seed(), options.batches(), LineDraw.width(target.size(), unknowns.size() + MOST_FAULTS));
         List<CauseSampler> samplers = new ArrayList<>();
         double[] prior = new double[Causes.all().size()];
         for (int h = 0; h < prior.length; h++) {
             Cause cause = Causes.all().get(h);
             prior[h] = cause.odds() * LookOdds.chance(seen, notSeen, cause);
             samplers.add(new CauseSampler(
-                    new CauseMachine(cause, unknowns, rehearsal), target, cause.severity(), draws, options.sampler()));
+                    new CauseMachine(cause, unknowns, rehearsal),
+                    target,
+                    cause.parts().stream().map(Part::severity).toList(),
+                    draws,
+                    options.sampler()));
         }
         double[] guess = propose(samplers, prior);
         double highest = Double.NEGATIVE_INFINITY;

@@ -2,7 +2,7 @@ package swashlight.findings.evidence;
 
 import swashlight.findings.expect.Forecast;
 
-/** A machine in one stratum of severities: severity is the first of its unknowns, as a standard normal number. Counts what it is asked. */
+/** A machine in one stratum of severities: graded severities are the first of its unknowns, as standard normal numbers. Counts what it is asked. */
 final class LevelledMachine {
     private final Machine machine;
     private final Levels levels;
@@ -17,24 +17,25 @@ final class LevelledMachine {
         nuisance = new double[machine.nuisances()];
     }
 
-    /** How many unknowns, severity among them. */
+    /** How many unknowns, graded severities among them. */
     int unknowns() {
-        return nuisance.length + 1;
+        return levels.unknowns() + nuisance.length;
     }
 
-    boolean graded() {
-        return levels.graded();
+    /** How many of them are severities; they come first. */
+    int graded() {
+        return levels.unknowns();
     }
 
-    /** Severity at x, own unit. */
-    double severity(double[] x) {
-        return levels.severity(stratum, x[0]);
+    /** Severities at x, own units. */
+    double[] severity(double[] x) {
+        return levels.severity(stratum, x);
     }
 
     /** Predicts every reading at x, standard normal numbers. */
     void predict(double[] x, Forecast forecast) {
         evaluations++;
-        System.arraycopy(x, 1, nuisance, 0, nuisance.length);
+        System.arraycopy(x, levels.unknowns(), nuisance, 0, nuisance.length);
         machine.predict(severity(x), nuisance, forecast);
     }
 

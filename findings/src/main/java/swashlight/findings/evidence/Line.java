@@ -4,7 +4,7 @@ import java.util.Arrays;
 import swashlight.findings.expect.Forecast;
 
 /**
- * The machine as a straight line about a place: numbers there, and slopes by every unknown, severity (as standard normal number) first. Only
+ * The machine as a straight line about a place: numbers there, and slopes by every unknown, severities (as standard normal numbers) first. Only
  * proposes; the machine itself weighs. Numbers are straightened readings in their errors, 1.
  */
 final class Line {
@@ -40,15 +40,12 @@ final class Line {
         }
     }
 
-    /** Slopes and all of another line. */
-    void copy(Line other) {
-        System.arraycopy(other.place, 0, place, 0, place.length);
-        System.arraycopy(other.number, 0, number, 0, number.length);
-        System.arraycopy(other.solved, 0, solved, 0, solved.length);
+    /** Slopes of a line that has so many unknowns fewer in front; by those there are none yet. */
+    void borrow(Line other, int more) {
         for (int i = 0; i < slope.length; i++) {
-            System.arraycopy(other.slope[i], 0, slope[i], 0, slope[i].length);
+            Arrays.fill(slope[i], 0, more, 0);
+            System.arraycopy(other.slope[i], 0, slope[i], more, other.slope[i].length);
         }
-        kept = other.kept;
     }
 
     /** Turns the slopes so that the line also meets a forecast made at x (rank-one change of Broyden 1965, from memory). */

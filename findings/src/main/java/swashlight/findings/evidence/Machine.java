@@ -13,9 +13,9 @@ public interface Machine {
     /**
      * Predicts every reading.
      *
-     * @param severity in the cause's own unit
+     * @param severity of each fault, in its own unit; empty for a sound machine
      * @param nuisance deviations in standard deviations
      * @param forecast takes the answers
      */
-    void predict(double severity, double[] nuisance, Forecast forecast);
+    void predict(double[] severity, double[] nuisance, Forecast forecast);
 }

@@ -90,7 +90,7 @@ public final class Unknowns {
     }
 
     /** Fills a drive's values, index order, SI, from deviations. */
-    void fill(double[] z, double[] vector) {
+    public void fill(double[] z, double[] vector) {
         System.arraycopy(middle, 0, vector, 0, middle.length);
         for (int j = 0; j < index.length; j++) {
             if (z[j] != 0) {

@@ -8,27 +8,29 @@ public final class Weighed {
     private final int batches;
     private final int perBatch;
     private final double[] logWeight;
-    private final double[] severity;
+    private final double[][] severity; // of each fault
     private final double[][] expected;
     private final boolean[][] solved;
-    private final double[][] unknown; // severity's normal number first
+    private final double[][] unknown; // normal numbers of graded severities first
+    private final int graded;
     private int unsolved;
 
-    Weighed(int batches, int perBatch, int readings) {
+    Weighed(int batches, int perBatch, int readings, int graded) {
+        this.graded = graded;
         this.batches = batches;
         this.perBatch = perBatch;
         int count = batches * perBatch;
         logWeight = new double[count];
-        severity = new double[count];
+        severity = new double[count][];
         expected = new double[count][readings];
         solved = new boolean[count][readings];
         unknown = new double[count][];
     }
 
-    void note(int batch, int draw, double level, double weight, Forecast forecast, double[] x) {
+    void note(int batch, int draw, double[] levels, double weight, Forecast forecast, double[] x) {
         int place = batch * perBatch + draw;
         logWeight[place] = weight;
-        severity[place] = level;
+        severity[place] = levels;
         unknown[place] = x.clone();
         boolean all = true;
         for (int i = 0; i < expected[place].length; i++) {
@@ -124,35 +126,35 @@ public final class Weighed {
         return shares;
     }
 
-    /** Severity that a share (1) of the machines stays below, in the cause's own unit. */
-    public double severityBelow(double share) {
+    /** Severity of a fault of the cause that a share (1) of the machines stays below, in its own unit. */
+    public double severityBelow(int fault, double share) {
         Integer[] order = new Integer[severity.length];
         for (int i = 0; i < order.length; i++) {
             order[i] = i;
         }
-        Arrays.sort(order, (a, b) -> Double.compare(severity[a], severity[b]));
+        Arrays.sort(order, (a, b) -> Double.compare(severity[a][fault], severity[b][fault]));
         double[] shares = shares();
         double passed = 0;
         for (int place : order) {
             passed += shares[place];
             if (passed >= share) {
-                return severity[place];
+                return severity[place][fault];
             }
         }
-        return severity[order[order.length - 1]];
+        return severity[order[order.length - 1]][fault];
     }
 
-    /** Severity of one machine, in the cause's own unit. */
-    public double severity(int place) {
-        return severity[place];
+    /** Severities of one machine, each in its fault's own unit. */
+    public double[] severity(int place) {
+        return severity[place].clone();
     }
 
     /** Unknowns of one machine, standard deviations. */
     public double[] nuisance(int place) {
-        return Arrays.copyOfRange(unknown[place], 1, unknown[place].length);
+        return Arrays.copyOfRange(unknown[place], graded, unknown[place].length);
     }
 
-    /** Severity's normal number and the unknowns of the machine with the highest weight, 1. */
+    /** Normal numbers of severities and unknowns of the machine with the highest weight, 1. */
     double[] heaviest() {
         int best = 0;
         for (int i = 1; i < logWeight.length; i++) {

@@ -8,7 +8,7 @@ import swashlight.findings.cause.Action;
  *
  * @param action what to do
  * @param prior probability before anything was read, 1
- * @param probability after readings and looks, 1
+ * @param probability that it is needed, alone or with another, after readings and looks, 1
  * @param error standard error of the probability from chance in the computing, 1
  * @param verdict on the action
  * @param causes likeliest first

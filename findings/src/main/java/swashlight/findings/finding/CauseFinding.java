@@ -1,6 +1,6 @@
 package swashlight.findings.finding;
 
-import java.util.Optional;
+import java.util.List;
 import swashlight.findings.cause.Cause;
 
 /**
@@ -11,7 +11,7 @@ import swashlight.findings.cause.Cause;
  * @param looks chance of what was seen and not seen, over the mean of all causes, 1
  * @param probability after readings and looks, 1
  * @param error standard error of the probability from chance in the computing, 1
- * @param severity when it has one
+ * @param severity of each fault that has one
  * @param effectiveSize of the machines drawn, 1
  * @param verdict on this cause alone
  */
@@ -21,6 +21,6 @@ public record CauseFinding(
         double looks,
         double probability,
         double error,
-        Optional<SeverityRange> severity,
+        List<SeverityRange> severity,
         double effectiveSize,
         Verdict verdict) {}

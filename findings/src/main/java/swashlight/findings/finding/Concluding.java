@@ -3,6 +3,7 @@ package swashlight.findings.finding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import swashlight.findings.cause.Action;
 import swashlight.findings.fit.Figures;
 
@@ -18,7 +19,8 @@ final class Concluding {
     static Conclusion conclude(List<ActionFinding> actions, boolean contradiction, List<NextReading> next) {
         ActionFinding best = actions.get(0);
         List<CauseFinding> tied = tied(actions);
-        boolean sameAction = tied.stream().allMatch(cause -> cause.cause().action() == best.action());
+        boolean sameAction =
+                tied.stream().allMatch(cause -> cause.cause().actions().equals(Set.of(best.action())));
         Verdict verdict = contradiction || best.verdict() != Verdict.THIS ? Verdict.CANNOT_TELL : Verdict.THIS;
         Optional<NextReading> separating =
                 verdict == Verdict.CANNOT_TELL ? next.stream().findFirst() : Optional.empty();
@@ -35,6 +37,7 @@ final class Concluding {
     private static List<CauseFinding> tied(List<ActionFinding> actions) {
         List<CauseFinding> all = actions.stream()
                 .flatMap(action -> action.causes().stream())
+                .distinct()
                 .sorted((a, b) -> Double.compare(b.probability(), a.probability()))
                 .toList();
         List<CauseFinding> tied = new ArrayList<>();

@@ -19,9 +19,9 @@ final class ConditionCheck {
 
     private final DriveDescription drive;
     private final Cause cause;
-    private final double severity;
+    private final double[] severity; // of each fault, own unit
 
-    ConditionCheck(DriveDescription drive, Cause cause, double severity) {
+    ConditionCheck(DriveDescription drive, Cause cause, double[] severity) {
         this.drive = drive;
         this.cause = cause;
         this.severity = severity;

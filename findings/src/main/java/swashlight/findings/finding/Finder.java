@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import swashlight.findings.cause.Action;
 import swashlight.findings.cause.Cause;
+import swashlight.findings.cause.Part;
 import swashlight.findings.evidence.CauseEvidence;
 import swashlight.findings.evidence.Inference;
 import swashlight.findings.evidence.Posterior;
@@ -95,14 +96,20 @@ public final class Finder {
         return causes;
     }
 
-    private static Optional<SeverityRange> severity(CauseEvidence evidence) {
-        boolean graded =
-                evidence.cause().fault().filter(fault -> !fault.whole()).isPresent();
+    private static List<SeverityRange> severity(CauseEvidence evidence) {
+        List<SeverityRange> ranges = new ArrayList<>();
+        List<Part> parts = evidence.cause().parts();
         Weighed weighed = evidence.weighed();
-        return graded
-                ? Optional.of(new SeverityRange(
-                        weighed.severityBelow(0.05), weighed.severityBelow(0.5), weighed.severityBelow(0.95)))
-                : Optional.empty();
+        for (int p = 0; p < parts.size(); p++) {
+            if (!parts.get(p).fault().whole()) {
+                ranges.add(new SeverityRange(
+                        parts.get(p).fault(),
+                        weighed.severityBelow(p, 0.05),
+                        weighed.severityBelow(p, 0.5),
+                        weighed.severityBelow(p, 0.95)));
+            }
+        }
+        return ranges;
     }
 
     private static List<ActionFinding> actions(Posterior posterior, List<Integer> order, List<CauseFinding> causes) {
@@ -114,7 +121,7 @@ public final class Finder {
             double prior = 0;
             for (int i = 0; i < order.size(); i++) {
                 CauseFinding cause = causes.get(i);
-                if (cause.cause().action() == action) {
+                if (cause.cause().actions().contains(action)) {
                     set[order.get(i)] = true;
                     own.add(cause);
                     probability += cause.probability();
@@ -158,9 +165,8 @@ public final class Finder {
     private Missing missing(
             MachineCase machine, Intake intake, Unknowns unknowns, Posterior posterior, List<Integer> order) {
         CauseEvidence best = posterior.causes().get(order.get(0));
-        List<MissingCondition> conditions = new ConditionCheck(
-                        machine.drive(), best.cause(), best.weighed().severityBelow(0.5))
-                .missing(intake.usable());
+        List<MissingCondition> conditions =
+                new ConditionCheck(machine.drive(), best.cause(), middle(best)).missing(intake.usable());
         List<NextReading> next = options.suggestNext()
                 ? new Separation(
                                 machine.drive(),
@@ -171,6 +177,12 @@ public final class Finder {
                         .next(MOST_NEXT)
                 : List.of();
         return new Missing(intake.unused(), conditions, next);
+    }
+
+    private static double[] middle(CauseEvidence evidence) {
+        return IntStream.range(0, evidence.cause().parts().size())
+                .mapToDouble(part -> evidence.weighed().severityBelow(part, 0.5))
+                .toArray();
     }
 
     private Effort effort(Posterior posterior) {

@@ -9,7 +9,7 @@ import swashlight.findings.fit.Account;
  *
  * @param caseName name of the case
  * @param conclusion the answer first
- * @param actions likeliest first, each with its causes; all causes are there
+ * @param actions likeliest first, each with the causes that call for it; all causes are there, and a pair may call for two
  * @param readings beside what leading causes predict, in the order of the case
  * @param worst the reading that fits worst, when there are readings
  * @param missing what is still missing
@@ -34,6 +34,7 @@ public record Finding(
     public List<CauseFinding> causes() {
         return actions.stream()
                 .flatMap(action -> action.causes().stream())
+                .distinct()
                 .sorted((a, b) -> Double.compare(b.probability(), a.probability()))
                 .toList();
     }

@@ -3,6 +3,7 @@ package swashlight.findings.evidence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
@@ -71,7 +72,7 @@ final class ClosedFormTest {
         assertThat(weighed.logEvidence()).isCloseTo(exact.logEvidence, within(4 * weighed.relativeError() + 0.002));
         assertThat(weighed.relativeError()).isLessThan(0.05);
         for (double share : new double[] {0.05, 0.5, 0.95}) {
-            double below = exact.below(weighed.severityBelow(share));
+            double below = exact.below(weighed.severityBelow(0, share));
             double chance = Math.sqrt(share * (1 - share) / weighed.effectiveSize());
             assertThat(below).isCloseTo(share, within(4 * chance + 0.01));
         }
@@ -109,7 +110,7 @@ final class ClosedFormTest {
                 .weigh(100);
         assertThat(weighed.logEvidence()).isCloseTo(0, within(1e-12));
         assertThat(weighed.effectiveSize()).isCloseTo(weighed.size(), within(1e-6));
-        assertThat(weighed.severityBelow(0.5)).isCloseTo(1, within(0.15));
+        assertThat(weighed.severityBelow(0, 0.5)).isCloseTo(1, within(0.15));
     }
 
     private static CauseSampler sampler(
@@ -117,7 +118,7 @@ final class ClosedFormTest {
         Target target = new Target(measured, error);
         int width = LineDraw.width(measured.length, machine.nuisances() + 1);
         CommonDraws draws = new CommonDraws(seed, 16, width);
-        CauseSampler sampler = new CauseSampler(machine, target, prior, draws, SamplerOptions.usual());
+        CauseSampler sampler = new CauseSampler(machine, target, List.of(prior), draws, SamplerOptions.usual());
         sampler.begin();
         return sampler;
     }
@@ -135,7 +136,7 @@ final class ClosedFormTest {
         }
 
         @Override
-        public void predict(double severity, double[] z, Forecast forecast) {
+        public void predict(double[] severity, double[] z, Forecast forecast) {
             for (int i = 0; i < 3; i++) {
                 forecast.put(i, SLOPES[i][0] * z[0] + SLOPES[i][1] * z[1] + SLOPES[i][2] * z[2]);
             }
@@ -155,9 +156,9 @@ final class ClosedFormTest {
         }
 
         @Override
-        public void predict(double severity, double[] z, Forecast forecast) {
-            forecast.put(0, severity * Math.sqrt(severity) + 0.1 * z[0]);
-            forecast.put(1, severity + 0.5 * z[0]);
+        public void predict(double[] severity, double[] z, Forecast forecast) {
+            forecast.put(0, severity[0] * Math.sqrt(severity[0]) + 0.1 * z[0]);
+            forecast.put(1, severity[0] + 0.5 * z[0]);
         }
     }
 
@@ -174,7 +175,7 @@ final class ClosedFormTest {
         }
 
         @Override
-        public void predict(double severity, double[] z, Forecast forecast) {}
+        public void predict(double[] severity, double[] z, Forecast forecast) {}
     }
 
     /** The bent machine summed over a grid: midpoints in z, and in s by shares of the prior. */
@@ -197,7 +198,7 @@ final class ClosedFormTest {
                 if (Math.abs(rest) < 1 + 60 * errors[0]) {
                     for (int j = 0; j < STEPS; j++) {
                         double z = -6 + (j + 0.5) * step;
-                        bent.predict(severity[i], new double[] {z}, forecast);
+                        bent.predict(new double[] {severity[i]}, new double[] {z}, forecast);
                         sum += Math.exp(WildLaw.logLikelihood(target, forecast) - 0.5 * z * z)
                                 * step
                                 / Math.sqrt(2 * Math.PI)

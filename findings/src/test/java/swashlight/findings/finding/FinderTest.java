@@ -29,10 +29,12 @@ final class FinderTest {
                         .mapToDouble(CauseFinding::probability)
                         .sum())
                 .isCloseTo(1, within(1e-9));
-        assertThat(finding.actions().stream()
-                        .mapToDouble(ActionFinding::probability)
-                        .sum())
-                .isCloseTo(1, within(1e-9));
+        for (ActionFinding action : finding.actions()) {
+            double sum = action.causes().stream()
+                    .mapToDouble(CauseFinding::probability)
+                    .sum();
+            assertThat(action.probability()).isCloseTo(sum, within(1e-9)).isBetween(0.0, 1 + 1e-9);
+        }
     }
 
     @Test
@@ -75,7 +77,7 @@ final class FinderTest {
         Finding finding = finder.find(machine("forward-travel-short", 0.3, 4));
         assertThat(finding.conclusion().verdict()).isEqualTo(Verdict.THIS);
         assertThat(finding.conclusion().action()).isEqualTo(Action.ADJUST_CONTROL);
-        SeverityRange range = finding.causes().get(0).severity().orElseThrow();
+        SeverityRange range = finding.causes().get(0).severity().get(0);
         assertThat(0.3).isBetween(range.low() - 0.05, range.high() + 0.05);
     }
 
@@ -115,6 +117,7 @@ final class FinderTest {
 
     private static MachineCase machine(String key, double severity, long seed) {
         Cause cause = Causes.find(key).orElseThrow();
-        return Workshop.machine(cause, severity, new Random(seed)).orElseThrow();
+        return Workshop.machine(cause, new double[] {severity}, new Random(seed))
+                .orElseThrow();
     }
 }

@@ -38,7 +38,9 @@ final class FoundAgainTest {
         Random chance = new Random(11);
         for (int machine = 0; RIGHT.size() < MACHINES; machine++) {
             Cause cause = drawn(chance);
-            double severity = cause.severity().severity(chance.nextDouble());
+            double[] severity = cause.parts().stream()
+                    .mapToDouble(part -> part.severity().severity(chance.nextDouble()))
+                    .toArray();
             Optional<MachineCase> measured = Workshop.machine(cause, severity, chance);
             if (measured.isPresent()) {
                 note(weigh(measured.get(), machine), cause, severity);
@@ -65,13 +67,15 @@ final class FoundAgainTest {
         return Causes.all().get(0);
     }
 
-    private static void note(Posterior posterior, Cause cause, double severity) {
+    private static void note(Posterior posterior, Cause cause, double[] severity) {
         double[] actions = new double[swashlight.findings.cause.Action.values().length];
         for (int h = 0; h < posterior.causes().size(); h++) {
             CauseEvidence evidence = posterior.causes().get(h);
             actions[evidence.cause().action().ordinal()] += posterior.probability(h);
-            if (evidence.cause().equals(cause) && !cause.severity().inSteps()) {
-                RANKS.add(below(evidence.weighed(), severity));
+            for (int part = 0; part < cause.parts().size() && evidence.cause().equals(cause); part++) {
+                if (!cause.parts().get(part).severity().inSteps()) {
+                    RANKS.add(below(evidence.weighed(), part, severity[part]));
+                }
             }
         }
         int best = 0;
@@ -90,10 +94,10 @@ final class FoundAgainTest {
         RIGHT.add(best == cause.action().ordinal());
     }
 
-    private static double below(Weighed weighed, double severity) {
+    private static double below(Weighed weighed, int part, double severity) {
         double sum = 0;
         for (int m = 0; m < weighed.size(); m++) {
-            sum += weighed.severity(m) < severity ? weighed.share(m) : 0;
+            sum += weighed.severity(m)[part] < severity ? weighed.share(m) : 0;
         }
         return sum;
     }

@@ -37,10 +37,10 @@ final class Workshop {
     private Workshop() {}
 
     /**
-     * Measures a machine with a cause of some severity (own unit); everything unknown and every error drawn. Nothing when it cannot climb, for
+     * Measures a machine with a cause of some severities (own units); everything unknown and every error drawn. Nothing when it cannot climb, for
      * then nobody writes down a speed.
      */
-    static Optional<MachineCase> machine(Cause cause, double severity, Random chance) {
+    static Optional<MachineCase> machine(Cause cause, double[] severity, Random chance) {
         List<Comparison> comparisons = ASKED.stream().map(Comparison::of).toList();
         Rehearsal rehearsal = new Rehearsal(comparisons);
         Unknowns unknowns = new Unknowns(DRIVE, rehearsal.errors());
