@@ -11,7 +11,7 @@ import swashlight.drive.steady.Duty;
  * A hypothesis: nothing is wrong, one fault, or two that go together.
  *
  * @param parts its faults: none, one or two
- * @param odds before reading, in parts; only ratios matter
+ * @param odds before reading, in parts of which only ratios matter, 1
  */
 public record Cause(List<Part> parts, double odds) {
     /** Key of the cause that nothing is wrong. */
