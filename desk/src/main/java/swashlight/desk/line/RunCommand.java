@@ -40,6 +40,9 @@ final class RunCommand extends DeskCommand {
     @Option(names = "--orders", paramLabel = "FILE")
     private String orders;
 
+    @Option(names = "--events", paramLabel = "FILE")
+    private String events;
+
     @Option(names = "--frames", paramLabel = "FILE")
     private String frames;
 
@@ -71,7 +74,8 @@ final class RunCommand extends DeskCommand {
                 new Stated("--frame-every", frameEvery),
                 Optional.ofNullable(traces).map(this::file),
                 Optional.ofNullable(orders).map(this::file),
-                Optional.ofNullable(frames).map(this::file));
+                Optional.ofNullable(frames).map(this::file),
+                Optional.ofNullable(events).map(this::file));
         try (Waiting waiting = new Waiting(session())) {
             return Desk.run(drive.asked(session()), asked, waiting);
         }

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param traces file for the traces
  * @param orders file for the orders
  * @param frames file for the frames
+ * @param events file for the events
  */
 public record RunAsked(
         Optional<Stated> duty,
@@ -28,7 +29,8 @@ public record RunAsked(
         Stated frameEvery,
         Optional<Path> traces,
         Optional<Path> orders,
-        Optional<Path> frames) {
+        Optional<Path> frames,
+        Optional<Path> events) {
     public RunAsked {
         changes = Map.copyOf(changes);
     }

@@ -11,6 +11,7 @@ import swashlight.desk.report.Sentence;
 import swashlight.desk.report.Value;
 import swashlight.drive.description.Dimension;
 import swashlight.drive.motion.MotionPlan;
+import swashlight.drive.motion.NoSettledStart;
 
 /** A run in time from what was asked to its files: runs first, and writes only when everything has been worked out. */
 final class RunWork {
@@ -57,7 +58,7 @@ final class RunWork {
                 }
             }
             return RunReport.of(drive, plan, tolerance, sick.get(), sound, write(sick.get(), drive, plan, frameEvery));
-        } catch (IllegalArgumentException unsettled) { // the one thing a checked duty can still lack
+        } catch (NoSettledStart unsettled) {
             return new Outcome.NotConverged(new Report("run", List.of(Sentence.of("unsettled"))));
         }
     }
@@ -100,6 +101,8 @@ final class RunWork {
                         () -> FramesText.of(result.frames.orElseThrow(), drive.drive(), plan.name(), frameEvery),
                         "framesWritten",
                         written));
+        asked.events()
+                .ifPresent(file -> write(file, () -> EventsText.of(result.run.events()), "eventsWritten", written));
         asked.orders().ifPresent(file -> {
             if (result.orders().isPresent()) {
                 write(file, () -> OrdersText.of(result.orders().get()), "ordersWritten", written);

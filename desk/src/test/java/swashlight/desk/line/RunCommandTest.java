@@ -49,9 +49,14 @@ final class RunCommandTest {
     /** Every row as long as the heading, every cell a plain number, every name small letters and a unit, no name twice. */
     @Test
     void tracesAndOrdersArePlainColumns() throws IOException {
-        assertThat(types("run launch --for 0.3s --traces t.csv --every 2ms --orders o.csv")
+        assertThat(types("run launch --for 0.3s --traces t.csv --every 2ms --orders o.csv --events e.csv")
                         .code())
                 .isZero();
+        List<String> events = Files.readAllLines(folder.resolve("e.csv"));
+        assertThat(events.get(0)).isEqualTo("time_s,event,begins,lasted_s");
+        assertThat(events.subList(1, events.size()))
+                .isNotEmpty()
+                .allMatch(row -> row.matches("[0-9.E-]+,[a-z_]+,(true|false),[0-9.E-]+"));
         for (String file : List.of("t.csv", "o.csv")) {
             List<String> rows =
                     Arrays.asList(Files.readString(folder.resolve(file)).split("\r\n"));

@@ -30,12 +30,47 @@ public final class MovingDrive {
      * @param duty what is done to the drive
      * @param start how it begins
      * @param tolerance unit 1, 1e-6 … 1e-2; {@link MotionRun#USUAL_TOLERANCE} is meant for everyday use
+     * @throws NoSettledStart when it should begin settled and cannot
      */
     public MotionRun start(MotionDuty duty, MotionStart start, double tolerance) {
+        Oil oil = SteadySolver.oilOf(vector);
+        MotionKernel kernel = kernel(duty, oil, tolerance);
+        if (start == MotionStart.SETTLED) {
+            settle(kernel, duty);
+        } else {
+            rest(kernel, duty, SteadySolver.keyed(vector));
+        }
+        return run(duty, kernel, oil, tolerance);
+    }
+
+    /**
+     * Begins a run in any state; its time, and the duty's, begin at 0.
+     *
+     * @param tolerance unit 1, 1e-6 … 1e-2
+     */
+    public MotionRun start(MotionDuty duty, MotionState state, double tolerance) {
+        Oil oil = SteadySolver.oilOf(vector);
+        MotionKernel kernel = kernel(duty, oil, tolerance);
+        Shafts shafts = kernel.shafts;
+        kernel.swashAngle = state.value(MotionChannel.SWASH_ANGLE);
+        kernel.pumpAngle = state.value(MotionChannel.PUMP_ANGLE);
+        kernel.motorAngle = state.value(MotionChannel.MOTOR_ANGLE);
+        shafts.engineSpeed = state.value(MotionChannel.ENGINE_SPEED);
+        shafts.engineRuns = shafts.engineRuns && shafts.engineSpeed > 0;
+        shafts.pumpSpeed = state.value(MotionChannel.PUMP_SPEED);
+        shafts.motorSpeed = state.value(MotionChannel.MOTOR_SPEED);
+        shafts.groundSpeed = shafts.pushed ? duty.groundSpeed().at(0) : state.value(MotionChannel.GROUND_SPEED);
+        kernel.fill(
+                state.value(MotionChannel.PRESSURE_A),
+                state.value(MotionChannel.PRESSURE_B),
+                state.value(MotionChannel.GALLERY_PRESSURE));
+        return run(duty, kernel, oil, tolerance);
+    }
+
+    private MotionKernel kernel(MotionDuty duty, Oil oil, double tolerance) {
         if (!(tolerance >= 1e-6 && tolerance <= 1e-2)) {
             throw new IllegalArgumentException("tolerance is " + tolerance + "; it must lie between 1e-6 and 1e-2");
         }
-        Oil oil = SteadySolver.oilOf(vector);
         MotionKernel kernel = new MotionKernel(vector, oil.at(duty.oilTemperature()), duty.ambientPressure());
         Shafts shafts = kernel.shafts;
         shafts.lifted = duty.footing() == MotionDuty.Footing.LIFTED;
@@ -43,14 +78,12 @@ public final class MovingDrive {
         shafts.pushed = duty.footing() == MotionDuty.Footing.PUSHED;
         shafts.throttle = duty.throttle().at(0);
         shafts.slope = duty.slope().at(0);
-        boolean keyed = SteadySolver.keyed(vector);
-        shafts.engineRuns = duty.input() instanceof InputState.Running && keyed;
+        shafts.engineRuns = duty.input() instanceof InputState.Running && SteadySolver.keyed(vector);
         kernel.swashAngle = kernel.wantedSwash(duty.stroke().at(0));
-        if (start == MotionStart.SETTLED) {
-            settle(kernel, duty);
-        } else {
-            rest(kernel, duty, keyed);
-        }
+        return kernel;
+    }
+
+    private MotionRun run(MotionDuty duty, MotionKernel kernel, Oil oil, double tolerance) {
         return new MotionRun(duty, kernel, oil, Cooling.of(vector), tolerance, holds(kernel));
     }
 
@@ -71,7 +104,7 @@ public final class MovingDrive {
         solver.load(vector);
         boolean settled = solver.solve(duty.settledAt(0));
         if (!settled) {
-            throw new IllegalArgumentException("the duty has no settled state at time 0; start at rest instead");
+            throw new NoSettledStart();
         }
         SteadyPoint point = new SteadyPoint();
         point.fill(solver);
