@@ -1,17 +1,25 @@
 // Asks for a script and a form of the physics, runs one on the other, hands the answer back, asks again.
 import { open } from "/physics/physics.js";
+import { load } from "/physics/swashlight.wasm-runtime.js";
 
 const opened = new Map();
 
-async function physics(target) {
-    if (!opened.has(target)) opened.set(target, (await open(target)).physics);
+const openers = {
+    webassembly: async () => (await open("webassembly")).physics,
+    javascript: async () => (await open("javascript")).physics,
+    "proof-webassembly": async () => (await load("/proof/proof.wasm")).exports,
+    "proof-javascript": () => import("/proof/proof.js"),
+};
+
+async function module(target) {
+    if (!opened.has(target)) opened.set(target, await openers[target]());
     return opened.get(target);
 }
 
 async function work(script, target) {
     const input = new Float64Array(await (await fetch("/input")).arrayBuffer());
     const { default: run } = await import(`/${script}.js`);
-    return run(await physics(target), input);
+    return run(await module(target), input);
 }
 
 for (;;) {

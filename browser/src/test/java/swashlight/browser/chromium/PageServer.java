@@ -27,6 +27,7 @@ final class PageServer implements AutoCloseable {
     private static final long PATIENCE = 180; // s, for one script; a guard, not a measurement
 
     private static final Path PHYSICS = Path.of(System.getProperty("physics.directory", "target/physics"));
+    private static final Path PROOF = Path.of(System.getProperty("proof.directory", "target/proof"));
     private static final Path SCRIPTS = Path.of("src", "test", "resources", "page");
 
     private record Outcome(byte[] bytes, boolean failed) {}
@@ -103,7 +104,7 @@ final class PageServer implements AutoCloseable {
         String path = exchange.getRequestURI().getPath().substring(1);
         Path file = path.startsWith("physics/")
                 ? PHYSICS.resolve(path.substring("physics/".length()))
-                : SCRIPTS.resolve(path);
+                : path.startsWith("proof/") ? PROOF.resolve(path.substring("proof/".length())) : SCRIPTS.resolve(path);
         if (path.contains("..") || !Files.isRegularFile(file)) {
             exchange.sendResponseHeaders(404, -1);
             exchange.close();
