@@ -41,6 +41,8 @@ final class MovingResult {
             MotionChannel.PUSH_FORCE,
             MotionChannel.BELT_SLIP,
             MotionChannel.WHEEL_SLIP,
+            MotionChannel.PUMP_FLOW,
+            MotionChannel.MOTOR_FLOW,
             MotionChannel.MAKE_UP_FLOW,
             MotionChannel.CASE_LEAK,
             MotionChannel.LOWEST_CHAMBER,

@@ -295,6 +295,7 @@ final class ChamberSet {
             outB += flowB;
             lost += leaked;
         }
+        tookA = outA;
         system.chambersTook(outA, outB, lost);
     }
 
@@ -322,4 +323,7 @@ final class ChamberSet {
     }
 
     double load; // Σ (p_k − p_case), Pa
+    double tookA; // oil that all chambers took from side A, last stage, m³/s
+    double firstTookA; // the same in the first stage of the step
+    double meanTookA; // over the last step, as booked
 }

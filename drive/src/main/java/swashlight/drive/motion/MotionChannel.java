@@ -28,7 +28,9 @@ public enum MotionChannel {
     MOTOR_HOLD_DOWN(Dimension.NUMBER, "separating over clamping force of the motor block"),
     LOWEST_CHAMBER(Dimension.PRESSURE, "lowest chamber pressure"),
     OIL_TEMPERATURE(Dimension.TEMPERATURE, "oil temperature"),
-    PUSH_FORCE(Dimension.FORCE, "force that pushes or tows the machine at the speed it is given");
+    PUSH_FORCE(Dimension.FORCE, "force that pushes or tows the machine at the speed it is given"),
+    PUMP_FLOW(Dimension.FLOW, "oil from the pump's chambers into side A, mean of a step"),
+    MOTOR_FLOW(Dimension.FLOW, "oil from side A into the motor's chambers, mean of a step");
 
     private final Dimension dimension;
     private final String meaning;

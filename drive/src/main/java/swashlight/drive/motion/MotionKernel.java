@@ -148,6 +148,8 @@ final class MotionKernel {
         pump.book(0, 0, 0, sides);
         motor.book(0, 0, 0, sides);
         sides.book(0);
+        pump.meanTookA = pump.tookA;
+        motor.meanTookA = motor.tookA;
         torques();
     }
 
@@ -279,8 +281,12 @@ final class MotionKernel {
         }
         if (carry == 0) {
             firstCaseFlow = sides.caseFlow;
+            pump.firstTookA = pump.tookA;
+            motor.firstTookA = motor.tookA;
         } else {
             oilIn = startOil + tau / GAMMA * ((1 - GAMMA) * firstCaseFlow + GAMMA * sides.caseFlow);
+            pump.meanTookA = (1 - GAMMA) * pump.firstTookA + GAMMA * pump.tookA;
+            motor.meanTookA = (1 - GAMMA) * motor.firstTookA + GAMMA * motor.tookA;
         }
         turn(tau, baseEngine, basePump, baseMotor, baseGround);
         return true;

@@ -225,6 +225,8 @@ public final class MotionRun {
             case LOWEST_CHAMBER -> lowestChamber();
             case OIL_TEMPERATURE -> oilTemperature;
             case PUSH_FORCE -> shafts.pushForce();
+            case PUMP_FLOW -> -kernel.pump.meanTookA;
+            case MOTOR_FLOW -> kernel.motor.meanTookA;
         };
     }
 

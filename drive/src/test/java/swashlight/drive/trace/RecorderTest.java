@@ -83,6 +83,30 @@ final class RecorderTest {
                 .isCloseTo(0, within(0.02 * swept / 0.1));
     }
 
+    /** Law: oil into side A goes on into the motor or leaks; and it is what the pistons sweep, V_g n, but for what is lost. */
+    @Test
+    void flowIntoSideAIsWhatThePistonsSweep() {
+        MotionRun run = Turning.at(300, 0.05);
+        run.advance(0.3);
+        CycleMeter meter = new CycleMeter(
+                run,
+                Signal.all(MotionChannel.PUMP_FLOW, MotionChannel.MOTOR_FLOW, MotionChannel.CASE_LEAK),
+                Pace.MOTOR_SHAFT,
+                2 * Math.PI);
+        run.advance(1.3, meter);
+        double pump = meter.cycles().last(0, 100).mean(); // m³/s
+        double motor = meter.cycles().last(1, 100).mean();
+        double leak = meter.cycles().last(2, 100).mean();
+        assertThat(pump - motor).isBetween(-0.001 * pump, leak + 0.001 * pump);
+        double full = Turning.DRIVE.value(new UnitParameter(Place.PUMP, UnitProperty.FULL_SWASH_ANGLE));
+        double share = Math.tan(run.value(MotionChannel.SWASH_ANGLE)) / Math.tan(full);
+        double swept = Turning.DRIVE.value(new UnitParameter(Place.PUMP, UnitProperty.DISPLACEMENT))
+                * share
+                * 300
+                / (2 * Math.PI);
+        assertThat(pump).isBetween(0.96 * swept, 1.001 * swept);
+    }
+
     /** Law: time without oil is that of the run's own events; without a make-up valve the chambers on the low side starve. */
     @Test
     void missingOilIsFoundWhereItIs() {
