@@ -11,6 +11,7 @@ import swashlight.drive.motion.MotionRun;
 import swashlight.drive.motion.MotionWatcher;
 import swashlight.drive.motion.MovingDrive;
 import swashlight.drive.trace.CavitationMeter;
+import swashlight.drive.trace.CycleMean;
 import swashlight.drive.trace.CycleMeter;
 import swashlight.drive.trace.Cycles;
 import swashlight.drive.trace.OrderMeter;
@@ -69,7 +70,6 @@ final class MovingResult {
     final Trace zoom;
     private final CycleMeter passes;
     private final CycleMeter times;
-    private final CycleMeter whole;
     private final OrderMeter orders;
     private final int pistons;
 
@@ -80,11 +80,10 @@ final class MovingResult {
         List<Signal> summed = Signal.all(SUMMED.toArray(MotionChannel[]::new));
         cavitation = new CavitationMeter(run);
         passes = new CycleMeter(run, summed, Pace.PUMP_SHAFT, 2 * Math.PI / pistons);
-        times = new CycleMeter(run, summed, Pace.TIME, plan.duration() / TIMES);
-        whole = new CycleMeter(run, summed, Pace.TIME, plan.duration() * (1 - 1e-9));
+        times = new CycleMeter(run, summed, Pace.TIME, plan.duration() / TIMES * (1 - 1e-9));
         boolean turns = Math.abs(run.value(MotionChannel.PUMP_SPEED)) > 0;
         orders = new OrderMeter(run, HEARD, turns ? Pace.PUMP_SHAFT : Pace.MOTOR_SHAFT, TURNS);
-        List<MotionWatcher> watchers = new ArrayList<>(List.of(cavitation, passes, times, whole, orders));
+        List<MotionWatcher> watchers = new ArrayList<>(List.of(cavitation, passes, times, orders));
         Optional<Recorder> rows = recorder(kept.every(), TraceText.signals(run), watchers);
         Optional<Recorder> pictures = recorder(kept.frameEvery(), FramesText.signals(run), watchers);
         double end = plan.duration();
@@ -143,9 +142,10 @@ final class MovingResult {
         return Math.max(1, turns) * pistons;
     }
 
-    /** The whole run as one cycle; empty when it broke off. */
-    Optional<Cycles> whole() {
-        return whole.cycles().count() > 0 ? Optional.of(whole.cycles()) : Optional.empty();
+    /** One of the summed channels over the whole run; empty when it broke off at once. */
+    Optional<CycleMean> whole(int signal) {
+        Cycles all = times.cycles();
+        return all.count() > 0 ? Optional.of(all.last(signal, all.count())) : Optional.empty();
     }
 
     /** Orders over the last turns; empty when nothing turned. */

@@ -87,12 +87,14 @@ final class RunReport {
 
     private boolean faultShows() {
         MovingResult other = sound.orElseThrow();
-        if (sick.whole().isEmpty() || other.whole().isEmpty()) {
-            return true;
-        }
         for (int i = 0; i < MovingResult.SUMMED.size(); i++) {
-            double here = sick.whole().get().one(i, 0).mean();
-            double there = other.whole().get().one(i, 0).mean();
+            Optional<CycleMean> sickMean = sick.whole(i);
+            Optional<CycleMean> soundMean = other.whole(i);
+            if (sickMean.isEmpty() || soundMean.isEmpty()) {
+                return true;
+            }
+            double here = sickMean.get().mean();
+            double there = soundMean.get().mean();
             if (Math.abs(here - there) > SAME * Math.max(Math.abs(there), 1e-6)) {
                 return true;
             }
@@ -132,7 +134,7 @@ final class RunReport {
         row.add(Value.of(shown(channel, mean.mean()), measure));
         row.add(Value.of(mean.ripple(), size));
         row.add(Value.of(mean.rms(), size));
-        Optional<CycleMean> all = sick.whole().map(cycles -> cycles.one(signal, 0));
+        Optional<CycleMean> all = sick.whole(signal);
         row.add(all.map(cycle -> Value.of(shown(channel, cycle.least()), measure))
                 .orElse(Value.nothing()));
         row.add(all.map(cycle -> Value.of(shown(channel, cycle.greatest()), measure))
