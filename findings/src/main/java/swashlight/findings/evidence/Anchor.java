@@ -10,6 +10,8 @@ final class Anchor {
     private static final double FURTHEST = 4; // standard deviations from the usual
     private static final double THERE = 0.1; // largest step left, standard deviations
     private static final int SHORTENINGS = 4;
+    private static final int GROUP = 8; // unknowns tried together
+    private static final double SHOWS = 0.02; // errors of a reading that a group must move it by to be looked into
 
     private final Target target;
     private final LevelledMachine machine;
@@ -37,15 +39,55 @@ final class Anchor {
         line.keep();
     }
 
-    /** Own slopes where a line stands, by every unknown. */
+    /**
+     * Own slopes where a line stands: by every unknown that mattered so far one at a time, by the others in groups, singly only where a group
+     * shows something.
+     */
     void slopes(Line line) {
         System.arraycopy(line.place, 0, next, 0, next.length);
+        line.keep();
+        boolean[] matters = new boolean[next.length];
+        for (int j : line.kept()) {
+            matters[j] = true;
+        }
+        int[] group = new int[GROUP];
+        int size = 0;
         for (int j = 0; j < next.length; j++) {
-            double step = line.step(j);
-            next[j] += step;
-            machine.predict(next, forecast);
-            next[j] = line.place[j];
-            line.slopeBy(j, step, forecast);
+            if (matters[j] || j < machine.graded()) {
+                slope(line, j);
+            } else {
+                group[size++] = j;
+            }
+            if (size == GROUP || (j == next.length - 1 && size > 0)) {
+                slopes(line, group, size);
+                size = 0;
+            }
+        }
+    }
+
+    private void slope(Line line, int unknown) {
+        double step = line.step(unknown);
+        next[unknown] += step;
+        machine.predict(next, forecast);
+        next[unknown] = line.place[unknown];
+        line.slopeBy(unknown, step, forecast);
+    }
+
+    private void slopes(Line line, int[] group, int size) {
+        for (int g = 0; g < size; g++) {
+            next[group[g]] += (g % 3 == 0 ? -1 : 1) * line.step(group[g]); // signs mixed, so that effects hardly cancel
+        }
+        machine.predict(next, forecast);
+        for (int g = 0; g < size; g++) {
+            next[group[g]] = line.place[group[g]];
+        }
+        boolean shows = line.moved(forecast) > SHOWS;
+        for (int g = 0; g < size; g++) {
+            if (shows) {
+                slope(line, group[g]);
+            } else {
+                line.flat(group[g]);
+            }
         }
     }
 

@@ -78,6 +78,24 @@ final class Line {
         }
     }
 
+    /** No slope by an unknown. */
+    void flat(int unknown) {
+        for (double[] row : slope) {
+            row[unknown] = 0;
+        }
+    }
+
+    /** How far a forecast lies from where the line stands, at most, in errors of a reading. */
+    double moved(Forecast forecast) {
+        double most = 0;
+        for (int i = 0; i < number.length; i++) {
+            if (solved[i] && forecast.solved(i)) {
+                most = Math.max(most, Math.abs(straight.of(i, forecast.value(i)) - number[i]));
+            }
+        }
+        return most;
+    }
+
     /** A step by which the readings change notably but not wildly, towards the usual; standard deviations. */
     double step(int unknown) {
         double most = 0;

@@ -16,7 +16,8 @@ final class Sight {
     static double of(ReadingKind kind, SteadyPoint point, Duty duty, double pumpPistons, double motorPistons) {
         double ahead = duty.stroke() < 0 ? -1 : 1;
         return switch (kind) {
-            case RUN_TIME, GROUND_SPEED -> ahead * point.groundSpeed();
+            case RUN_TIME, GROUND_SPEED ->
+                Math.max(0, ahead * point.groundSpeed()); // one that rolls back does not go either
             case AXLE_SPEED -> ahead * point.axleSpeed();
             case CREEP_SPEED -> point.axleSpeed();
             case ROLL_TIME, ROLL_SPEED -> downhill(duty) * point.groundSpeed();
