@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 /** The commands in the order of work. A command's class is loaded only when it is made. */
 enum Catalogue {
     FIND("find", FindCommand::new),
+    SIFT("sift", SiftCommand::new),
     CHECK("check", CheckCommand::new),
     POINT("point", PointCommand::new),
     CURVE("curve", CurveCommand::new),
@@ -16,6 +17,7 @@ enum Catalogue {
     RUN("run", RunCommand::new),
     SWAY("sway", SwayCommand::new),
     FIT("fit", FitCommand::new),
+    STUDY("study", StudyCommand::new),
     FAULTS("faults", FaultsCommand::new),
     DEMO("demo", DemoCommand::new),
     SCHEMA("schema", SchemaCommand::new);

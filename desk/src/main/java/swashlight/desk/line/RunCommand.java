@@ -76,7 +76,7 @@ final class RunCommand extends DeskCommand {
                 Optional.ofNullable(orders).map(this::file),
                 Optional.ofNullable(frames).map(this::file),
                 Optional.ofNullable(events).map(this::file));
-        try (Waiting waiting = new Waiting(session())) {
+        try (Waiting waiting = new Waiting(session(), "run")) {
             return Desk.run(drive.asked(session()), asked, waiting);
         }
     }

@@ -18,6 +18,7 @@ final class Waiting implements RunWatch, AutoCloseable {
     private static final long MOST_WAITED = 10; // s for the work to come to an end
 
     private final Session session;
+    private final String work;
     private final boolean terminal;
     private final Timer timer = new Timer(true);
     private final CountDownLatch ended = new CountDownLatch(1);
@@ -26,8 +27,10 @@ final class Waiting implements RunWatch, AutoCloseable {
     private volatile boolean stopped;
     private volatile boolean told;
 
-    Waiting(Session session) {
+    /** For a piece of work whose words of help begin with its name. */
+    Waiting(Session session, String work) {
         this.session = session;
+        this.work = work;
         terminal = session.ink() == Ink.TERMINAL;
         timer.schedule(
                 new TimerTask() {
@@ -42,14 +45,14 @@ final class Waiting implements RunWatch, AutoCloseable {
     }
 
     private void tell() {
-        String words = words("run.progress", share);
+        String words = words("progress", share);
         session.err().print(terminal ? "\r" + words : words + System.lineSeparator());
         session.err().flush();
         told = true;
     }
 
-    private static String words(String key, double share) {
-        return HelpWords.load().getString(key).replace("{0}", String.valueOf((int) (100 * share)));
+    private String words(String key, double share) {
+        return HelpWords.load().getString(work + "." + key).replace("{0}", String.valueOf((int) (100 * share)));
     }
 
     /** What happens on Ctrl-C, while the work goes on in its own thread. */
@@ -58,7 +61,7 @@ final class Waiting implements RunWatch, AutoCloseable {
         timer.cancel();
         try {
             boolean came = ended.await(MOST_WAITED, TimeUnit.SECONDS);
-            String key = !came ? "run.hangs" : share < 1 ? "run.stopped" : "run.finished";
+            String key = !came ? "hangs" : share < 1 ? "stopped" : "finished";
             session.err().println((terminal && told ? "\n" : "") + words(key, share));
             session.err().flush();
         } catch (InterruptedException again) {

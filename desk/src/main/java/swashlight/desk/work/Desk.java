@@ -150,6 +150,19 @@ public final class Desk {
         });
     }
 
+    /** Whether findings keep their promises: machines drawn from the model, measured, found, and compared with what they are. */
+    public static Outcome study(DriveAsked drive, StudyAsked asked, RunWatch watch) {
+        return answered(inspection -> {
+            SickDrive opened = DriveShelf.open(drive, inspection);
+            return new StudyWork(asked, inspection, watch).answer(opened.sound());
+        });
+    }
+
+    /** Many cases, one row each. */
+    public static Outcome sift(SiftAsked asked, RunWatch watch) {
+        return answered(inspection -> new SiftWork(asked, inspection, watch).answer());
+    }
+
     /** Everything that can be wrong with a drive. */
     public static Outcome faults() {
         return FaultsReport.all();

@@ -1,0 +1,84 @@
+package swashlight.desk.work;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Rows of a long piece of work, appended one at a time to a CSV file, so that it may be stopped, even killed, at any row and taken up again. The
+ * first line says what the work is: another work is not mixed in. A last line cut short is dropped. Cells carry no commas.
+ */
+final class RowFile {
+    private final Optional<Path> file;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    private RowFile(Optional<Path> file) {
+        this.file = file;
+    }
+
+    /** Opens or makes the file, or keeps rows in memory only; refuses one that holds other work. */
+    static RowFile open(Optional<Path> file, String work, List<String> heading, Inspection inspection) {
+        RowFile opened = new RowFile(file);
+        String first = "# " + work + "\n" + String.join(",", heading) + "\n";
+        try {
+            if (file.isPresent()) {
+                opened.read(file.get(), first, inspection);
+            }
+        } catch (IOException | UncheckedIOException broken) {
+            inspection.refuse(
+                    "not-writable",
+                    new Stated("--to", file.orElseThrow().toString()),
+                    "this file cannot be read and written",
+                    "name another one");
+        }
+        return opened;
+    }
+
+    private void read(Path path, String first, Inspection inspection) throws IOException {
+        String text = Files.exists(path) ? Files.readString(path, StandardCharsets.UTF_8) : "";
+        if (text.isEmpty()) {
+            Files.writeString(path, first, StandardCharsets.UTF_8);
+            return;
+        }
+        if (!text.startsWith(first)) {
+            inspection.refuse(
+                    "other-work",
+                    new Stated("--to", path.toString()),
+                    "this file holds something else, or the same with other options",
+                    "name a new file, or ask what its first line says: "
+                            + text.lines().findFirst().orElse(""));
+            return;
+        }
+        String whole = text.substring(0, text.lastIndexOf('\n') + 1);
+        if (whole.length() < text.length()) {
+            Files.writeString(path, whole, StandardCharsets.UTF_8);
+        }
+        whole.substring(first.length()).lines().forEach(line -> rows.add(List.of(line.split(",", -1))));
+    }
+
+    /** All rows so far, those of earlier days included. */
+    synchronized List<List<String>> rows() {
+        return List.copyOf(rows);
+    }
+
+    /** Appends a row at once. */
+    synchronized void add(List<String> cells) {
+        List<String> clean =
+                cells.stream().map(cell -> cell.replaceAll("[,\r\n]+", " ")).toList();
+        rows.add(clean);
+        file.ifPresent(path -> {
+            try {
+                Files.writeString(
+                        path, String.join(",", clean) + "\n", StandardCharsets.UTF_8, StandardOpenOption.APPEND);
+            } catch (IOException broken) {
+                throw new UncheckedIOException(broken);
+            }
+        });
+    }
+}

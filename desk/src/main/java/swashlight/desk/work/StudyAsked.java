@@ -1,0 +1,15 @@
+package swashlight.desk.work;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * How large a study is to be.
+ *
+ * @param machines how many
+ * @param seed of all chance
+ * @param careful as carefully as a single case, or quickly
+ * @param hands how many cores
+ * @param to file for the rows
+ */
+public record StudyAsked(Stated machines, long seed, boolean careful, int hands, Optional<Path> to) {}
