@@ -1,0 +1,66 @@
+package swashlight.desk.line;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Work in rows can be cut anywhere and taken up again, and other work is not mixed in. */
+class LongWorkTest {
+    private static final String SIFT = "swashlight sift rider-slow-everywhere rider-slow-since-pushed --to rows.csv";
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aRowCutShortIsDoneAgainAndTheOthersAreNot() throws IOException {
+        Stranger stranger = new Stranger(folder);
+        assertThat(stranger.types(SIFT).code()).isZero();
+        Path rows = folder.resolve("rows.csv");
+        List<String> whole = Files.readAllLines(rows);
+        assertThat(whole).hasSize(4);
+        String kept =
+                whole.get(2).replace("1.000", "0.123").replace("0.98", "0.12"); // so that doing it again would show
+        Files.writeString(
+                rows,
+                whole.get(0) + "\n" + whole.get(1) + "\n" + kept + "\n"
+                        + whole.get(3).substring(0, 20));
+        assertThat(stranger.types(SIFT).code()).isZero();
+        assertThat(Files.readAllLines(rows)).containsExactly(whole.get(0), whole.get(1), kept, whole.get(3));
+    }
+
+    @Test
+    void otherWorkIsNotMixedIn() throws IOException {
+        Stranger stranger = new Stranger(folder);
+        assertThat(stranger.types("swashlight study --machines 2 --to rows.csv").code())
+                .isZero();
+        String before = Files.readString(folder.resolve("rows.csv"));
+        Stranger.Told told = stranger.types("swashlight study --machines 2 --seed 9 --to rows.csv");
+        assertThat(told.code()).isEqualTo(2);
+        assertThat(told.err()).contains("name a new file", "study of");
+        assertThat(Files.readString(folder.resolve("rows.csv"))).isEqualTo(before);
+    }
+
+    @Test
+    void aCaseThatCannotBeReadSaysSoInItsRow() throws IOException {
+        Files.createDirectory(folder.resolve("cases"));
+        Files.writeString(folder.resolve("cases/broken.yaml"), "case: nonsense\nreadings: 7\n");
+        Stranger.Told told = new Stranger(folder).types("swashlight sift cases");
+        assertThat(told.code()).isZero();
+        assertThat(told.out()).contains("broken.yaml", "refused", "line ");
+    }
+
+    @Test
+    void aStudyTakenUpAgainIsTheStudyInOneGo() throws IOException {
+        Stranger stranger = new Stranger(folder);
+        stranger.types("swashlight study --machines 2 --to parts.csv");
+        String parts = stranger.types("swashlight study --machines 4 --to parts.csv --json")
+                .out();
+        String oneGo = stranger.types("swashlight study --machines 4 --json").out();
+        assertThat(parts).isEqualTo(oneGo);
+    }
+}
