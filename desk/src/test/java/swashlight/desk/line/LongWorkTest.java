@@ -41,7 +41,7 @@ class LongWorkTest {
         String before = Files.readString(folder.resolve("rows.csv"));
         Stranger.Told told = stranger.types("swashlight study --machines 2 --seed 9 --to rows.csv");
         assertThat(told.code()).isEqualTo(2);
-        assertThat(told.err()).contains("name a new file", "study of");
+        assertThat(told.err()).contains("Name a new file", "study of");
         assertThat(Files.readString(folder.resolve("rows.csv"))).isEqualTo(before);
     }
 
