@@ -1,4 +1,5 @@
 // Asks for a script and a form of the physics, runs one on the other, hands the answer back, asks again.
+import { openDiagnosis } from "/physics/diagnosis.js";
 import { open } from "/physics/physics.js";
 import { load } from "/physics/swashlight.wasm-runtime.js";
 
@@ -7,6 +8,8 @@ const opened = new Map();
 const openers = {
     webassembly: async () => (await open("webassembly")).physics,
     javascript: async () => (await open("javascript")).physics,
+    "diagnosis-webassembly": async () => (await openDiagnosis("webassembly")).diagnosis,
+    "diagnosis-javascript": async () => (await openDiagnosis("javascript")).diagnosis,
     "proof-webassembly": async () => (await load("/proof/proof.wasm")).exports,
     "proof-javascript": () => import("/proof/proof.js"),
 };

@@ -12,10 +12,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** The interfaces of {@code physics.d.ts}: members with their types, what an interface extends included. */
+/** The interfaces of a {@code .d.ts}: members with their types, what an interface extends included. */
 final class Declarations {
-    private static final Path FILE =
-            Path.of("src", "main", "resources", "META-INF", "resources", "physics", "physics.d.ts");
+    private static final Path FOLDER = Path.of("src", "main", "resources", "META-INF", "resources", "physics");
     private static final Pattern INTERFACE =
             Pattern.compile("(?ms)^export interface (\\w+)(?: extends (\\w+))? \\{$(.*?)^}$");
     private static final Pattern MEMBER = Pattern.compile("(?m)^ {4}(\\w+)\\(([^)]*)\\): (\\S+);$");
@@ -33,8 +32,9 @@ final class Declarations {
         words = WORDS.matcher(text).results().map(word -> word.group(1)).collect(Collectors.toSet());
     }
 
-    static Declarations read() throws IOException {
-        return new Declarations(Files.readString(FILE));
+    /** Of one file beside the compiled modules, without its ending. */
+    static Declarations of(String file) throws IOException {
+        return new Declarations(Files.readString(FOLDER.resolve(file + ".d.ts")));
     }
 
     /** "interface member" of every function. */

@@ -16,12 +16,19 @@ final class DownloadInBrowser {
 
     @Test
     void webAssemblyWithItsRuntimeIsSmall() throws IOException {
-        report("WebAssembly", "physics.js", "swashlight.wasm-runtime.js", "swashlight.wasm");
+        report("WebAssembly", "physics.js", "loading.js", "swashlight.wasm-runtime.js", "swashlight.wasm");
     }
 
     @Test
     void javaScriptIsSmall() throws IOException {
-        report("JavaScript", "physics.js", "swashlight-fallback.js");
+        report("JavaScript", "physics.js", "loading.js", "swashlight-fallback.js");
+    }
+
+    @Test
+    void theDiagnosisIsSmallToo() throws IOException {
+        String runtime = "swashlight.wasm-runtime.js";
+        report("diagnosis, WebAssembly", "diagnosis.js", "loading.js", runtime, "diagnosis.wasm");
+        report("diagnosis, JavaScript", "diagnosis.js", "loading.js", "diagnosis-fallback.js");
     }
 
     private static void report(String what, String... files) throws IOException {

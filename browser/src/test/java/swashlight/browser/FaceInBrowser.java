@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.TreeSet;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import swashlight.browser.chromium.Chromium;
 import swashlight.browser.chromium.InChromium;
 
@@ -13,9 +13,15 @@ import swashlight.browser.chromium.InChromium;
 @InChromium
 final class FaceInBrowser {
     @ParameterizedTest
-    @ValueSource(strings = {"webassembly", "javascript"})
-    void everyExportIsDeclaredAndEveryDeclarationExported(String target, Chromium chromium) throws IOException {
-        assertThat(new TreeSet<>(chromium.run("exports", target).lines()))
-                .isEqualTo(Declarations.read().names());
+    @CsvSource({
+        "physics, webassembly",
+        "physics, javascript",
+        "diagnosis, diagnosis-webassembly",
+        "diagnosis, diagnosis-javascript"
+    })
+    void everyExportIsDeclaredAndEveryDeclarationExported(String file, String target, Chromium chromium)
+            throws IOException {
+        assertThat(new TreeSet<>(chromium.run(file + "-exports", target).lines()))
+                .isEqualTo(Declarations.of(file).names());
     }
 }

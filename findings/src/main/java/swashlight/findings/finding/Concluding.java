@@ -35,11 +35,7 @@ final class Concluding {
     }
 
     private static List<CauseFinding> tied(List<ActionFinding> actions) {
-        List<CauseFinding> all = actions.stream()
-                .flatMap(action -> action.causes().stream())
-                .distinct()
-                .sorted((a, b) -> Double.compare(b.probability(), a.probability()))
-                .toList();
+        List<CauseFinding> all = Finding.ranked(actions);
         List<CauseFinding> tied = new ArrayList<>();
         double covered = 0;
         for (CauseFinding cause : all) {

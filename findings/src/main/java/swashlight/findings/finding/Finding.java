@@ -1,7 +1,9 @@
 package swashlight.findings.finding;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import swashlight.findings.fit.Account;
 
 /**
@@ -32,9 +34,15 @@ public record Finding(
 
     /** All causes, likeliest first. */
     public List<CauseFinding> causes() {
+        return ranked(actions);
+    }
+
+    /** The causes of some actions, each once, likeliest first. */
+    static List<CauseFinding> ranked(List<ActionFinding> actions) {
         return actions.stream()
                 .flatMap(action -> action.causes().stream())
-                .distinct()
+                .collect(Collectors.toCollection(LinkedHashSet::new))
+                .stream()
                 .sorted((a, b) -> Double.compare(b.probability(), a.probability()))
                 .toList();
     }

@@ -1,0 +1,15 @@
+import { listed } from "/functions.js";
+
+export default (physics) => {
+    const rider = physics.lightRider();
+    const duty = physics.driving(0.5, 0, 333.15);
+    return listed("Physics", physics, {
+        WordList: physics.channels(),
+        ParameterList: physics.parameters(),
+        FaultList: physics.faults(),
+        Drive: rider,
+        Duty: duty,
+        Run: rider.startAtRest(duty, 1e-3),
+        Point: rider.settled(duty, 0),
+    });
+};
