@@ -163,6 +163,15 @@ public final class Desk {
         return answered(inspection -> new SiftWork(asked, inspection, watch).answer());
     }
 
+    /** What usual sets of readings leave unknown on a drive. */
+    public static Outcome learn(DriveAsked drive) {
+        return answered(inspection -> {
+            SickDrive opened = DriveShelf.open(drive, inspection);
+            inspection.close();
+            return LearnReport.of(opened.sound());
+        });
+    }
+
     /** Everything that can be wrong with a drive. */
     public static Outcome faults() {
         return FaultsReport.all();
