@@ -9,6 +9,7 @@ export default (physics) => {
         FaultList: physics.faults(),
         Drive: rider,
         Duty: duty,
+        Plan: physics.namedDuty("launch"),
         Run: rider.startAtRest(duty, 1e-3),
         Point: rider.settled(duty, 0),
     });

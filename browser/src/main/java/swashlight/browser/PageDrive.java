@@ -116,12 +116,23 @@ public final class PageDrive {
         return new PagePoint(new SteadyDrive(present()).answer(settled));
     }
 
-    private PageRun start(PageDuty duty, MotionStart start, double tolerance) {
-        MotionDuty felt = duty.duty();
+    /** Begins a run in the state another run has reached, whatever its drive and duty: a fault that comes on the way, an engine turned off. */
+    @JSExport
+    public PageRun takeUp(PageRun run, PageDuty duty, double tolerance) {
+        return new PageRun(new MovingDrive(present()).start(felt(duty.duty()), run.state(), tolerance), this::felt);
+    }
+
+    PageRun start(PageDuty duty, MotionStart start, double tolerance) {
+        return new PageRun(new MovingDrive(present()).start(felt(duty.duty()), start, tolerance), this::felt);
+    }
+
+    /** What the faults of use make of a duty. */
+    private MotionDuty felt(MotionDuty duty) {
+        MotionDuty felt = duty;
         for (Wrong each : wrong) {
             felt = each.fault().on(felt, each.severity());
         }
-        return new PageRun(new MovingDrive(present()).start(felt, start, tolerance));
+        return felt;
     }
 
     private DriveDescription present() {

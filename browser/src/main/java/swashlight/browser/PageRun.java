@@ -2,11 +2,13 @@ package swashlight.browser;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.teavm.jso.JSExport;
 import swashlight.drive.description.Place;
-import swashlight.drive.motion.MotionChannel;
+import swashlight.drive.motion.MotionDuty;
 import swashlight.drive.motion.MotionEvent;
 import swashlight.drive.motion.MotionRun;
+import swashlight.drive.motion.MotionState;
 import swashlight.drive.trace.Recorder;
 import swashlight.drive.trace.Signal;
 import swashlight.drive.trace.Trace;
@@ -17,27 +19,21 @@ public final class PageRun {
     private static final int TOTAL_COLUMNS = 3;
 
     private final MotionRun run;
+    private final UnaryOperator<MotionDuty> felt;
     private final List<Signal> signals;
 
-    PageRun(MotionRun run) {
+    /** A run, and what its drive's faults make of a duty. */
+    PageRun(MotionRun run, UnaryOperator<MotionDuty> felt) {
         this.run = run;
-        this.signals = signals(run);
+        this.felt = felt;
+        this.signals = ChamberSignals.with(run);
     }
 
-    private static List<Signal> signals(MotionRun run) {
-        List<Signal> signals = Signal.all(MotionChannel.values());
-        for (Place place : Place.values()) {
-            int count = run.chambers(place).count();
-            for (int k = 0; k < count; k++) {
-                signals.add(Signal.pressure(place, k));
-                signals.add(Signal.position(place, k));
-                signals.add(Signal.portFlow(place, k));
-            }
-        }
-        return signals;
+    MotionState state() {
+        return MotionState.of(run);
     }
 
-    /** What it can tell of itself: the channels, then pressure, position and port flow of every chamber. */
+    /** What it can tell of itself: the channels, then what {@link ChamberSignals} has of every chamber. */
     @JSExport
     public PageWords signals() {
         return PageWords.of(signals, Signal::key, signal -> signal.dimension().unit(), Signal::meaning);
@@ -81,6 +77,18 @@ public final class PageRun {
     @JSExport
     public boolean advance(double until) {
         return run.advance(until);
+    }
+
+    /** From now on under another duty's controls, whose times are those of the run; what else the duty says stays as it began. */
+    @JSExport
+    public void redirect(PageDuty duty) {
+        run.redirect(felt.apply(duty.duty()));
+    }
+
+    /** Goes on until the shaft of pump or motor has turned by an angle (rad), or for at most a time (s); false when it could not. */
+    @JSExport
+    public boolean turn(String unit, double angle, double within) {
+        return run.turn(Key.find(Place.values(), unit, "unit"), angle, within);
     }
 
     /** The step it would choose now, s. */

@@ -13,6 +13,8 @@ import swashlight.drive.fault.Faults;
 import swashlight.drive.motion.MotionChannel;
 import swashlight.drive.motion.MotionDuty;
 import swashlight.drive.motion.MotionEvent;
+import swashlight.drive.motion.NamedDuty;
+import swashlight.drive.motion.PortZone;
 import swashlight.drive.motion.Timeline;
 import swashlight.drive.steady.Event;
 import swashlight.drive.steady.LedgerItem;
@@ -59,6 +61,21 @@ public final class Physics {
         return new PageDuty(MotionDuty.driving(Timeline.constant(stroke), slope, oilTemperature));
     }
 
+    /** A duty that shows what a drive is like, by its key in {@link #namedDuties()}. */
+    @JSExport
+    public static PagePlan namedDuty(String key) {
+        return new PagePlan(NamedDuty.find(key)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "there is no duty " + key + "; the list is namedDuties().keys(), for example launch"))
+                .plan());
+    }
+
+    /** Duties that show what a drive is like; no units. */
+    @JSExport
+    public static PageWords namedDuties() {
+        return PageWords.of(Arrays.asList(NamedDuty.values()), NamedDuty::key, duty -> "", NamedDuty::meaning);
+    }
+
     /** Everything that describes a drive, in the order of its values. */
     @JSExport
     public static PageParameters parameters() {
@@ -95,6 +112,12 @@ public final class Physics {
     @JSExport
     public static PageWords ledgerItems() {
         return PageWords.of(Arrays.asList(LedgerItem.values()), Key::of, item -> "W", LedgerItem::meaning);
+    }
+
+    /** Where a chamber can stand: keys of the numbers that its port signal takes, from 0. */
+    @JSExport
+    public static String[] portZones() {
+        return Key.all(Arrays.asList(PortZone.values()));
     }
 
     /** What can begin and end during a run. */

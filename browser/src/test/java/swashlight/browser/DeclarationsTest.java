@@ -22,6 +22,7 @@ final class DeclarationsTest {
             PageFaults.class, "FaultList",
             PageDrive.class, "Drive",
             PageDuty.class, "Duty",
+            PagePlan.class, "Plan",
             PageRun.class, "Run",
             PagePoint.class, "Point");
     private static final Map<Class<?>, String> DIAGNOSIS =
@@ -30,6 +31,7 @@ final class DeclarationsTest {
             double.class, "number",
             int.class, "number",
             boolean.class, "boolean",
+            void.class, "void",
             String.class, "string",
             double[].class, "Float64Array",
             String[].class, "string[]");

@@ -28,6 +28,10 @@ export interface Physics {
     driveOf(name: string, values: Float64Array): Drive;
     /** Full throttle on the ground: stroke as a share of full travel (−1 … 1), slope in rad, oil in K. */
     driving(stroke: number, slope: number, oilTemperature: number): Duty;
+    /** A duty that shows what a drive is like, by its key: launch, reverse, hill, … */
+    namedDuty(key: string): Plan;
+    /** Those duties; no units. */
+    namedDuties(): WordList;
     /** Everything that describes a drive, in the order of its values. */
     parameters(): ParameterList;
     /** Everything that can be wrong. */
@@ -38,6 +42,8 @@ export interface Physics {
     pointQuantities(): WordList;
     /** The lines of a settled state's ledger, with the unit of power. */
     ledgerItems(): WordList;
+    /** Where a chamber can stand: keys of the numbers that its port signal takes, from 0. */
+    portZones(): string[];
     /** What can begin and end during a run; no units. */
     runEvents(): WordList;
     /** Keys of what is remarkable about a settled state. */
@@ -90,9 +96,14 @@ export interface Drive {
     startAtRest(duty: Duty, tolerance: number): Run;
     /** Begins a run in the settled state of the duty at time 0. */
     startSettled(duty: Duty, tolerance: number): Run;
+    /** Begins a run in the state another has reached, at time 0: a fault that comes on the way, an engine turned off. */
+    takeUp(run: Run, duty: Duty, tolerance: number): Run;
     /** The settled state under the duty's controls at a time. */
     settled(duty: Duty, time: number): Point;
 }
+
+/** One of the two rotating groups. */
+export type Unit = "pump" | "motor";
 
 /** A control over time. */
 export type Control = "stroke" | "throttle" | "brake" | "bypass" | "slope" | "pull" | "ground_speed";
@@ -114,9 +125,20 @@ export interface Duty {
     airTemperature(kelvin: number): Duty;
 }
 
+/** A duty with its beginning and its end. */
+export interface Plan {
+    duty(): Duty;
+    duration(): number;
+    /** Begins a run of a drive as the plan says. */
+    begin(drive: Drive, tolerance: number): Run;
+}
+
 /** A run in progress. */
 export interface Run {
-    /** What it can tell of itself: the channels, then pressure, position and port flow of every chamber. */
+    /**
+     * What it can tell of itself: the channels; then of every chamber of pump and motor `pump_chamber_1_pressure`, `_position` of its
+     * piston, `_from_side_a`, `_from_side_b`, `_leak` and `_port` (see `portZones()`).
+     */
     signals(): WordList;
     /** Present values in the order of `signals()`. */
     values(): Float64Array;
@@ -127,6 +149,10 @@ export interface Run {
     time(): number;
     /** Goes on to a time in steps of its own choice; false when it could not. */
     advance(until: number): boolean;
+    /** From now on under another duty's controls over time, whose times are those of the run; the rest stays as it began. */
+    redirect(duty: Duty): void;
+    /** Goes on until a shaft has turned by an angle, or for at most a time; false when it could not. */
+    turn(unit: Unit, angle: number, within: number): boolean;
     /** The step it would choose now. */
     nextStep(): number;
     /** Takes one step of at most a length; false when it could not. */

@@ -176,9 +176,19 @@ final class ChamberSet {
         return port;
     }
 
-    /** Oil through the ports into a chamber at present pressures (sides, Pa), m³/s. */
-    double portFlow(int k, double sideA, double sideB) {
-        return through(gainA[k], sideA - pressure[k]) + through(gainB[k], sideB - pressure[k]);
+    /** Oil from side A into a chamber at present pressures (side, Pa), m³/s. */
+    double fromA(int k, double sideA) {
+        return through(gainA[k], sideA - pressure[k]);
+    }
+
+    /** Oil from side B into a chamber at present pressures (side, Pa), m³/s. */
+    double fromB(int k, double sideB) {
+        return through(gainB[k], sideB - pressure[k]);
+    }
+
+    /** Oil out of a chamber past its piston and through its shoe, as last solved, m³/s. */
+    double lost(int k) {
+        return leak[k];
     }
 
     private static double through(double gain, double difference) {

@@ -32,7 +32,22 @@ public final class Chambers {
 
     /** Oil through the ports into the chamber, m³/s at ρ₀. */
     public double portFlow(int chamber) {
-        return set.portFlow(chamber, sides.pressure[SideSystem.A], sides.pressure[SideSystem.B]);
+        return fromSideA(chamber) + fromSideB(chamber);
+    }
+
+    /** Oil from side A into the chamber, m³/s at ρ₀. */
+    public double fromSideA(int chamber) {
+        return set.fromA(chamber, sides.pressure[SideSystem.A]);
+    }
+
+    /** Oil from side B into the chamber, m³/s at ρ₀. */
+    public double fromSideB(int chamber) {
+        return set.fromB(chamber, sides.pressure[SideSystem.B]);
+    }
+
+    /** Oil out of the chamber past its piston and through its shoe, as the last step had it, m³/s at ρ₀. */
+    public double leak(int chamber) {
+        return set.lost(chamber);
     }
 
     /** Which port it is open to. */

@@ -21,12 +21,13 @@ public final class MotionRun {
     private static final double SLOWEST = 20; // rad/s: slower shafts step as if they turned at this
     private static final double MOST_BEND = 0.3; // at the usual tolerance, 1
     private static final double LEAST_STEP = 1e-10; // s
+    private static final double TURNED = 1e-9; // rad: an angle left over that counts as none
     private static final double WARMED = 0.1; // K between new tables of the oil's laws
 
     private static final double STANDS = 1; // rad/s: a slower motor counts as standing (own choice)
     private static final double PUSHES = 2e6; // Pa between the sides that should turn it (own choice)
 
-    private final MotionDuty duty;
+    private MotionDuty duty;
     private final MotionKernel kernel;
     private final Oil oil;
     private final Cooling cooling;
@@ -86,6 +87,45 @@ public final class MotionRun {
             if (!failed) {
                 watcher.stepped(this);
             }
+        }
+        return !failed;
+    }
+
+    /**
+     * From now on the controls over time follow another duty, whose times are those of this run: somebody's hand on the lever. What turns the
+     * input, what the wheels stand on, temperatures and pressure stay as they began.
+     */
+    public void redirect(MotionDuty other) {
+        duty = duty.change()
+                .stroke(other.stroke())
+                .throttle(other.throttle())
+                .brake(other.brake())
+                .bypass(other.bypass())
+                .slope(other.slope())
+                .pull(other.pull())
+                .groundSpeed(other.groundSpeed())
+                .build();
+    }
+
+    /**
+     * Advances until a shaft has turned by an angle from where it is, either way; a shaft that speeds up meanwhile goes some 1e-8 rad too far.
+     *
+     * @param place pump or motor shaft
+     * @param angle rad, positive
+     * @param within time after which it stops all the same, s
+     * @return false when the run could not go on
+     */
+    public boolean turn(Place place, double angle, double within) {
+        MotionChannel shaft = place == Place.PUMP ? MotionChannel.PUMP_ANGLE : MotionChannel.MOTOR_ANGLE;
+        MotionChannel rate = place == Place.PUMP ? MotionChannel.PUMP_SPEED : MotionChannel.MOTOR_SPEED;
+        double from = value(shaft);
+        double until = kernel.time + within;
+        double left = angle;
+        while (left > TURNED && kernel.time < until && !failed) {
+            double length = Math.min(nextStep(), until - kernel.time);
+            double speed = Math.abs(value(rate));
+            step(speed * length > left ? Math.max(LEAST_STEP, left / speed) : length);
+            left = angle - Math.abs(value(shaft) - from);
         }
         return !failed;
     }
