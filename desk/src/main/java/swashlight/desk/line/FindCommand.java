@@ -18,6 +18,9 @@ final class FindCommand extends DeskCommand {
     @Option(names = "--seed", paramLabel = "NUMBER")
     private long seed = 1;
 
+    @Option(names = "--counted", paramLabel = "FILE")
+    private String counted;
+
     @Mixin
     private TableOptions table;
 
@@ -31,7 +34,12 @@ final class FindCommand extends DeskCommand {
     @Override
     Outcome outcome() {
         Optional<Stated> named = Named.machineCase(session(), Optional.ofNullable(file));
-        return Progress.during(session(), "find.progress", seed, () -> Desk.find(named, seed));
+        return Progress.during(session(), "find.progress", seed, () -> Desk.find(named, seed, counted()));
+    }
+
+    private Optional<Stated> counted() {
+        return Optional.ofNullable(counted)
+                .map(file -> new Stated("--counted", session().file(file).toString()));
     }
 
     @Override

@@ -10,12 +10,14 @@ import swashlight.desk.report.Line;
 import swashlight.desk.report.Sentence;
 import swashlight.desk.report.Value;
 import swashlight.drive.description.Dimension;
+import swashlight.files.bench.TallyFile;
 import swashlight.files.demo.DemoShelf;
 import swashlight.files.document.Syntax;
 import swashlight.files.drive.DriveFile;
 import swashlight.files.drive.DriveFiles;
 import swashlight.files.schema.Schemas;
 import swashlight.files.unit.UnitSystem;
+import swashlight.findings.cause.Lore;
 import swashlight.findings.finding.Finder;
 import swashlight.findings.finding.FinderOptions;
 import swashlight.findings.reading.MachineCase;
@@ -141,13 +143,23 @@ public final class Desk {
         return shown;
     }
 
-    /** What is wrong with a machine; the first demo case where none is named. Same case, same seed, same answer. */
-    public static Outcome find(Optional<Stated> machineCase, long seed) {
+    /**
+     * What is wrong with a machine; the first demo case where none is named. Same case, same seed, same answer.
+     *
+     * @param counted a file of counted cases that moves the odds
+     */
+    public static Outcome find(Optional<Stated> machineCase, long seed, Optional<Stated> counted) {
         return answered(inspection -> {
             MachineCase machine =
                     inspection.filed(() -> CaseShelf.open(machineCase)).machineCase();
-            return FindReport.of(new Finder(FinderOptions.usual(seed)).find(machine), machine.complaint());
+            FinderOptions options = FinderOptions.usual(seed).with(lore(counted, inspection));
+            return FindReport.of(new Finder(options).find(machine), machine.complaint());
         });
+    }
+
+    static Lore lore(Optional<Stated> counted, Inspection inspection) {
+        return counted.map(file -> Lore.counted(inspection.filed(() -> TallyFile.read(Path.of(file.text())))))
+                .orElseGet(Lore::seeds);
     }
 
     /** Whether findings keep their promises: machines drawn from the model, measured, found, and compared with what they are. */

@@ -2,14 +2,17 @@ package swashlight.findings.evidence;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import swashlight.drive.description.DriveDescription;
 import swashlight.findings.cause.Cause;
 import swashlight.findings.cause.Causes;
-import swashlight.findings.cause.LookOdds;
+import swashlight.findings.cause.Lore;
 import swashlight.findings.cause.Part;
 import swashlight.findings.expect.Comparison;
 import swashlight.findings.expect.Rehearsal;
 import swashlight.findings.reading.Look;
+import swashlight.findings.reading.ReadingKind;
 
 /** Weighs all causes on one case, and draws more machines for those that matter until the probabilities stand still. */
 public final class Inference {
@@ -21,24 +24,33 @@ public final class Inference {
     private static final double WITHIN_REACH = 12; // nat below the best at first look: not hopeless
 
     private final InferenceOptions options;
+    private final Lore lore;
 
+    /** With estimates of how frequent causes and looks are. */
     public Inference(InferenceOptions options) {
+        this(options, Lore.seeds());
+    }
+
+    /** With what is known of causes before reading. */
+    public Inference(InferenceOptions options, Lore lore) {
         this.options = options;
+        this.lore = lore;
     }
 
     /** The posterior of all causes of a drive, from readings and looks. */
-    public Posterior weigh(
-            DriveDescription drive, List<Comparison> readings, java.util.Set<Look> seen, java.util.Set<Look> notSeen) {
+    public Posterior weigh(DriveDescription drive, List<Comparison> readings, Set<Look> seen, Set<Look> notSeen) {
         Rehearsal rehearsal = new Rehearsal(readings);
         Unknowns unknowns = new Unknowns(drive, rehearsal.errors());
         Target target = Target.of(readings);
         CommonDraws draws = new CommonDraws(
                 options.seed(), options.batches(), LineDraw.width(target.size(), unknowns.size() + MOST_FAULTS));
         List<CauseSampler> samplers = new ArrayList<>();
+        Set<ReadingKind> kinds =
+                readings.stream().map(each -> each.reading().kind()).collect(Collectors.toSet());
         double[] prior = new double[Causes.all().size()];
         for (int h = 0; h < prior.length; h++) {
             Cause cause = Causes.all().get(h);
-            prior[h] = cause.odds() * LookOdds.chance(seen, notSeen, cause);
+            prior[h] = lore.odds(cause) * lore.chance(seen, notSeen, kinds, cause);
             samplers.add(new CauseSampler(
                     new CauseMachine(cause, unknowns, rehearsal),
                     target,

@@ -36,8 +36,8 @@ public final class Finder {
     public Finding find(MachineCase machine) {
         Intake intake = new Intake(machine.readings());
         List<Comparison> readings = intake.usable();
-        Posterior posterior =
-                new Inference(options.inference()).weigh(machine.drive(), readings, machine.seen(), machine.notSeen());
+        Posterior posterior = new Inference(options.inference(), options.lore())
+                .weigh(machine.drive(), readings, machine.seen(), machine.notSeen());
         List<Integer> order = order(posterior);
         List<CauseFinding> causes = causes(posterior, order);
         List<ActionFinding> actions = actions(posterior, order, causes);
@@ -61,7 +61,8 @@ public final class Finder {
                                 intake,
                                 unknowns,
                                 effort,
-                                leading.stream().map(CauseEvidence::cause).toList())
+                                leading.stream().map(CauseEvidence::cause).toList(),
+                                options.lore())
                         .done());
     }
 
@@ -72,11 +73,11 @@ public final class Finder {
                 .toList();
     }
 
-    private static List<CauseFinding> causes(Posterior posterior, List<Integer> order) {
+    private List<CauseFinding> causes(Posterior posterior, List<Integer> order) {
         double odds = 0;
         double seen = 0;
         for (CauseEvidence evidence : posterior.causes()) {
-            odds += evidence.cause().odds();
+            odds += options.lore().odds(evidence.cause());
             seen += evidence.prior();
         }
         List<CauseFinding> causes = new ArrayList<>();
@@ -85,8 +86,8 @@ public final class Finder {
             Cause cause = evidence.cause();
             causes.add(new CauseFinding(
                     cause,
-                    cause.odds() / odds,
-                    evidence.prior() / cause.odds() * odds / seen,
+                    options.lore().odds(cause) / odds,
+                    evidence.prior() / options.lore().odds(cause) * odds / seen,
                     posterior.probability(h),
                     posterior.error(h),
                     severity(evidence),

@@ -1,5 +1,6 @@
 package swashlight.findings.finding;
 
+import swashlight.findings.cause.Lore;
 import swashlight.findings.evidence.InferenceOptions;
 
 /**
@@ -7,15 +8,21 @@ import swashlight.findings.evidence.InferenceOptions;
  *
  * @param inference seed and work put into weighing
  * @param suggestNext whether to look for the reading that would separate best
+ * @param lore what is known of causes before reading
  */
-public record FinderOptions(InferenceOptions inference, boolean suggestNext) {
+public record FinderOptions(InferenceOptions inference, boolean suggestNext, Lore lore) {
     /** What a case on the desk gets. */
     public static FinderOptions usual(long seed) {
-        return new FinderOptions(InferenceOptions.usual(seed), true);
+        return new FinderOptions(InferenceOptions.usual(seed), true, Lore.seeds());
     }
 
     /** A quick look, for thousands of cases at once. */
     public static FinderOptions quick(long seed) {
-        return new FinderOptions(InferenceOptions.quick(seed), false);
+        return new FinderOptions(InferenceOptions.quick(seed), false, Lore.seeds());
+    }
+
+    /** The same with other lore. */
+    public FinderOptions with(Lore other) {
+        return new FinderOptions(inference, suggestNext, other);
     }
 }

@@ -1,8 +1,10 @@
 package swashlight.findings.finding;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import swashlight.findings.cause.Cause;
-import swashlight.findings.cause.LookOdds;
+import swashlight.findings.cause.Lore;
 import swashlight.findings.evidence.Unknowns;
 import swashlight.findings.evidence.WildLaw;
 import swashlight.findings.expect.Comparison;
@@ -12,16 +14,22 @@ import swashlight.findings.fit.Account;
 import swashlight.findings.fit.Figures;
 import swashlight.findings.reading.Look;
 import swashlight.findings.reading.MachineCase;
+import swashlight.findings.reading.Reading;
+import swashlight.findings.reading.ReadingKind;
 
 /** What the finding stands on, line by line. */
 final class FindingAccount {
     private final Account.Writer writer = Account.writer();
+    private final Lore lore;
 
-    FindingAccount(MachineCase machine, Intake intake, Unknowns unknowns, Effort effort, List<Cause> leading) {
+    FindingAccount(
+            MachineCase machine, Intake intake, Unknowns unknowns, Effort effort, List<Cause> leading, Lore lore) {
+        this.lore = lore;
         writer.assumed(
                 "one-cause",
-                "nothing is wrong, or one thing is; several faults at once are not weighed. Odds before reading, severities and looks: own"
-                        + " estimate and common practice, no source");
+                "nothing is wrong, or one thing is, or one of some pairs that go together. Odds before reading, severities and looks: own"
+                        + " estimate and common practice, no source"
+                        + (lore.counts() ? ", moved by counted cases" : ""));
         writer.assumed(
                 "unknowns",
                 unknowns.size() + " quantities are not known exactly and are integrated over: " + unknowns.parameters()
@@ -88,12 +96,15 @@ final class FindingAccount {
 
     private void looks(MachineCase machine, List<Cause> leading) {
         for (Look look : Look.values()) {
-            if (machine.seen().contains(look) || machine.notSeen().contains(look)) {
+            boolean noted = machine.seen().contains(look) || machine.notSeen().contains(look);
+            if (noted && look.toldBetterBy(kinds(machine))) {
+                writer.leftOut("look", look.key() + ": a reading tells the same with a number");
+            } else if (noted) {
                 boolean seen = machine.seen().contains(look);
                 StringBuilder text =
                         new StringBuilder(look.key() + (seen ? " seen" : " not seen") + "; chance of it: ");
                 for (Cause cause : leading) {
-                    double chance = LookOdds.chance(look, cause);
+                    double chance = lore.chance(look, cause);
                     text.append(cause.key())
                             .append(' ')
                             .append(Figures.significant(seen ? chance : 1 - chance, 2))
@@ -104,6 +115,10 @@ final class FindingAccount {
                         text.append("by a table of common practice, no source").toString());
             }
         }
+    }
+
+    private static Set<ReadingKind> kinds(MachineCase machine) {
+        return machine.readings().stream().map(Reading::kind).collect(Collectors.toSet());
     }
 
     Account done() {

@@ -9,7 +9,7 @@ import java.util.Set;
 import swashlight.drive.description.DriveDescription;
 import swashlight.findings.cause.Cause;
 import swashlight.findings.cause.Causes;
-import swashlight.findings.cause.LookOdds;
+import swashlight.findings.cause.Lore;
 import swashlight.findings.evidence.CauseMachine;
 import swashlight.findings.evidence.Unknowns;
 import swashlight.findings.evidence.WildLaw;
@@ -25,6 +25,7 @@ import swashlight.findings.reading.Reading;
  * a wild one), looks by their table. The same number always gives the same machine.
  */
 public final class Simulator {
+    private static final Lore LORE = Lore.seeds();
     private static final long STRIDE = 0x9E3779B97F4A7C15L; // keeps the streams of neighbouring numbers apart
     private static final double LOOKED = 0.4; // chance that somebody noted whether a look is there, 1 (own choice)
 
@@ -50,7 +51,7 @@ public final class Simulator {
         Set<Look> notSeen = EnumSet.noneOf(Look.class);
         for (Look look : Look.values()) {
             if (chance.nextDouble() < LOOKED) {
-                (chance.nextDouble() < LookOdds.chance(look, cause) ? seen : notSeen).add(look);
+                (chance.nextDouble() < LORE.chance(look, cause) ? seen : notSeen).add(look);
             }
         }
         String name = drive.name() + " " + number;
