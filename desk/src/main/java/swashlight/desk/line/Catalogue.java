@@ -17,6 +17,7 @@ enum Catalogue {
     RUN("run", RunCommand::new),
     SWAY("sway", SwayCommand::new),
     FIT("fit", FitCommand::new),
+    EXPECT("expect", ExpectCommand::new),
     LEARN("learn", LearnCommand::new),
     STUDY("study", StudyCommand::new),
     FAULTS("faults", FaultsCommand::new),

@@ -21,6 +21,7 @@ import swashlight.findings.cause.Lore;
 import swashlight.findings.finding.Finder;
 import swashlight.findings.finding.FinderOptions;
 import swashlight.findings.reading.MachineCase;
+import swashlight.findings.reading.Reading;
 
 /** Everything the program can be asked. Each method answers one question; none of them throws at faulty input. */
 public final class Desk {
@@ -173,6 +174,16 @@ public final class Desk {
     /** Many cases, one row each. */
     public static Outcome sift(SiftAsked asked, RunWatch watch) {
         return answered(inspection -> new SiftWork(asked, inspection, watch).answer());
+    }
+
+    /** What readings should be on a machine, and on a sick one beside it. */
+    public static Outcome expect(DriveAsked drive, ExpectAsked asked) {
+        return answered(inspection -> {
+            SickDrive opened = DriveShelf.open(drive, inspection);
+            List<Reading> readings = new ExpectReader(asked, inspection).readings();
+            inspection.close();
+            return ExpectReport.of(opened, asked, readings);
+        });
     }
 
     /** What usual sets of readings leave unknown on a drive. */
