@@ -14,7 +14,6 @@ import swashlight.desk.report.Table;
 import swashlight.desk.report.Value;
 import swashlight.findings.cause.Cause;
 import swashlight.findings.cause.Causes;
-import swashlight.findings.expect.Condition;
 import swashlight.findings.expect.Expected;
 import swashlight.findings.outlook.Outlook;
 import swashlight.findings.reading.Reading;
@@ -114,18 +113,7 @@ final class ExpectReport {
     /** Conditions and the short cautions of one reading, beside its name. */
     private static List<Line> how(Reading reading, Outlook outlook) {
         List<Line> lines = new ArrayList<>();
-        List<Value> conditions = new ArrayList<>();
-        for (Condition condition : outlook.conditions()) {
-            conditions.add(Value.word(
-                    condition.stated() ? "expect.stated" : "expect.usual",
-                    ReadingWords.condition(condition.kind()),
-                    ReadingWords.condition(condition)));
-        }
-        Value name = ReadingWords.kind(reading.kind());
-        lines.add(
-                conditions.isEmpty()
-                        ? Sentence.of("how.plain", name)
-                        : Sentence.of("how.one", name, new Value.Several(conditions)));
+        lines.add(HowTaken.of(ReadingWords.kind(reading.kind()), outlook.conditions()));
         for (Caution caution : Caution.of(reading.kind(), reading.setup())) {
             lines.add(Sentence.of("caution", Value.word(caution.words() + ".short")));
         }

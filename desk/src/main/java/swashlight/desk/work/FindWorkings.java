@@ -34,6 +34,9 @@ final class FindWorkings {
         List<Line> lines = new ArrayList<>();
         lines.add(new Chapter("causes", causes(finding)));
         lines.add(new Chapter("readings", readings(finding)));
+        if (!finding.readings().isEmpty()) {
+            lines.add(new Chapter("how", how(finding)));
+        }
         List<Line> missing = missing(finding);
         if (!missing.isEmpty()) {
             lines.add(new Chapter("missing", missing));
@@ -132,6 +135,18 @@ final class FindWorkings {
                         worst.prediction().expected(),
                         worst.prediction().spread()),
                 Value.text(worst.prediction().cause()));
+    }
+
+    private static List<Line> how(Finding finding) {
+        List<Line> lines = new ArrayList<>();
+        for (ReadingFinding reading : finding.readings()) {
+            lines.add(HowTaken.of(Value.text(reading.reading().label()), reading.conditions()));
+            if (reading.implied()) {
+                lines.add(Sentence.of("how.implied"));
+            }
+        }
+        lines.add(Sentence.of("how.shared"));
+        return lines;
     }
 
     private static List<Line> missing(Finding finding) {

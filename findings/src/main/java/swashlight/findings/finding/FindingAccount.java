@@ -7,9 +7,6 @@ import swashlight.findings.cause.Cause;
 import swashlight.findings.cause.Lore;
 import swashlight.findings.evidence.Unknowns;
 import swashlight.findings.evidence.WildLaw;
-import swashlight.findings.expect.Comparison;
-import swashlight.findings.expect.Condition;
-import swashlight.findings.expect.ConditionError;
 import swashlight.findings.fit.Account;
 import swashlight.findings.fit.Figures;
 import swashlight.findings.reading.Look;
@@ -38,18 +35,6 @@ final class FindingAccount {
                 "wild-readings",
                 "one reading in " + Figures.significant(1 / WildLaw.SHARE, 2) + " is wild, with "
                         + Figures.significant(WildLaw.WIDTH, 2) + " times its error");
-        for (int i = 0; i < intake.usable().size(); i++) {
-            reading(intake.usable().get(i), intake.implied(i));
-        }
-        for (ConditionError error : errors(unknowns)) {
-            writer.assumed(
-                    "shared-error",
-                    error.condition().kind().key() + " "
-                            + Figures.significant(error.condition().value(), 4) + " "
-                            + error.condition().kind().dimension().unit() + " with an error of "
-                            + Figures.significant(error.condition().spread(), 2)
-                            + ", the same for all readings under it");
-        }
         for (UnusedReading unused : intake.unused()) {
             writer.leftOut(
                     "unused-reading",
@@ -61,37 +46,6 @@ final class FindingAccount {
                 "seed " + effort.seed() + ", " + effort.causes() + " causes, " + effort.machines() + " machines drawn, "
                         + effort.unsolved()
                         + " of them with a reading that found no settled state (counted as a wild reading)");
-    }
-
-    private static List<ConditionError> errors(Unknowns unknowns) {
-        return java.util.stream.IntStream.range(unknowns.parameters(), unknowns.size())
-                .mapToObj(unknowns::error)
-                .toList();
-    }
-
-    private void reading(Comparison comparison, boolean implied) {
-        String name = comparison.reading().label() + " ("
-                + comparison.reading().kind().key() + ")";
-        if (implied) {
-            writer.given("implied-reading", name + ": the input speed stated with a reading counts as a reading");
-        }
-        if (comparison.reading().error().isEmpty()) {
-            writer.assumed(
-                    "usual-error",
-                    name + ": usual error of such a reading, "
-                            + Figures.significant(comparison.reading().standardError(), 2) + " "
-                            + comparison.reading().kind().dimension().unit());
-        }
-        for (Condition condition : comparison.conditions().all()) {
-            if (!condition.stated()) {
-                writer.assumed(
-                        "usual-condition",
-                        name + ": " + condition.kind().key() + " not stated, "
-                                + Figures.significant(condition.value(), 4) + " ± "
-                                + Figures.significant(condition.spread(), 2) + " "
-                                + condition.kind().dimension().unit() + " taken as usual");
-            }
-        }
     }
 
     private void looks(MachineCase machine, List<Cause> leading) {
