@@ -7,14 +7,14 @@ const timed = (work) => {
     return (performance.now() - begun) / 1000;
 };
 
-export default (physics, [rounds, until, points]) => {
+export default (physics, [rounds, until, pointRounds, points]) => {
     const seconds = [];
     for (let round = 0; round < rounds; round++) {
         const launch = run(physics, 1e-3);
         seconds.push(timed(() => launch.advance(until)));
     }
     const rider = physics.lightRider();
-    for (let round = 0; round < rounds; round++) {
+    for (let round = 0; round < pointRounds; round++) {
         seconds.push(timed(() => {
             for (let n = 0; n < points; n++) {
                 const duty = physics.driving(-1 + (2 * n) / points, 0.1, 333.15);

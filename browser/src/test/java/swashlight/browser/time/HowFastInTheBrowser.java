@@ -1,7 +1,9 @@
 package swashlight.browser.time;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.DoubleStream;
 import swashlight.browser.PageDrive;
 import swashlight.browser.PageDuty;
 import swashlight.browser.PageRun;
@@ -9,33 +11,46 @@ import swashlight.browser.Physics;
 import swashlight.browser.chromium.Chromium;
 
 /**
- * Times the same duty here and in Chromium, in turn, and prints a table: how long a second of the light rider's launch takes, and a settled
- * state. Started by {@code bench/browser/run}; not a test.
+ * Times the same work here and in Chromium, in turn, and prints a table: a second of the light rider's launch up a slope, piston by piston,
+ * and a settled state. Started by {@code bench/browser/run}; not a test.
  */
 public final class HowFastInTheBrowser {
-    private static final int ROUNDS = 25;
-    private static final int POINTS = 200;
+    private static final int TURNS = 3;
+    private static final int ROUNDS = 40; // of launches, of which the second half counts
+    private static final int POINT_ROUNDS = 200; // of settled states, likewise
+    private static final int POINTS = 400;
     private static final double UNTIL = 1; // s
 
     private HowFastInTheBrowser() {}
 
     /** Prints one line a place where the physics runs. */
     public static void main(String[] arguments) {
+        String jvm = "JVM " + Runtime.version().feature();
+        Map<String, double[]> launches = new LinkedHashMap<>();
+        Map<String, double[]> points = new LinkedHashMap<>();
         try (Chromium chromium = Chromium.start()) {
-            for (int turn = 0; turn < 2; turn++) {
-                print("JVM " + Runtime.version().feature(), here());
+            for (int turn = 0; turn < TURNS; turn++) {
+                note(jvm, here(), launches, points);
                 for (String target : new String[] {"webassembly", "javascript"}) {
-                    print(
-                            target,
-                            chromium.run("time-launch", target, ROUNDS, UNTIL, POINTS)
-                                    .numbers());
+                    double[] seconds = chromium.run("time-launch", target, ROUNDS, UNTIL, POINT_ROUNDS, POINTS)
+                            .numbers();
+                    note(target, seconds, launches, points);
                 }
             }
         }
+        launches.forEach((where, seconds) -> System.out.printf(
+                "| %-11s | %5.0f ms | %5.0f ms | %4.2f | %5.1f µs | %5.1f µs | %4.2f |%n",
+                where,
+                1e3 * least(seconds),
+                1e3 * median(seconds),
+                least(launches.get(jvm)) / least(seconds),
+                1e6 / POINTS * least(points.get(where)),
+                1e6 / POINTS * median(points.get(where)),
+                least(points.get(jvm)) / least(points.get(where))));
     }
 
     private static double[] here() {
-        double[] seconds = new double[2 * ROUNDS];
+        double[] seconds = new double[ROUNDS + POINT_ROUNDS];
         PageDrive rider = Physics.lightRider();
         for (int round = 0; round < ROUNDS; round++) {
             PageDuty duty =
@@ -45,7 +60,7 @@ public final class HowFastInTheBrowser {
             launch.advance(UNTIL);
             seconds[round] = (System.nanoTime() - begun) / 1e9;
         }
-        for (int round = 0; round < ROUNDS; round++) {
+        for (int round = 0; round < POINT_ROUNDS; round++) {
             long begun = System.nanoTime();
             for (int n = 0; n < POINTS; n++) {
                 if (!rider.settled(Physics.driving(-1 + 2.0 * n / POINTS, 0.1, 333.15), 0)
@@ -58,24 +73,27 @@ public final class HowFastInTheBrowser {
         return seconds;
     }
 
-    private static void print(String where, double[] seconds) {
-        System.out.printf(
-                "%-12s launch of 1 s: first %4.0f ms, then best %4.0f ms, median %4.0f ms; settled state: best %5.1f µs, median %5.1f µs%n",
+    private static void note(
+            String where, double[] seconds, Map<String, double[]> launches, Map<String, double[]> points) {
+        add(launches, where, Arrays.copyOfRange(seconds, ROUNDS / 2, ROUNDS));
+        add(points, where, Arrays.copyOfRange(seconds, ROUNDS + POINT_ROUNDS / 2, ROUNDS + POINT_ROUNDS));
+    }
+
+    private static void add(Map<String, double[]> all, String where, double[] more) {
+        double[] before = all.getOrDefault(where, new double[0]);
+        all.put(
                 where,
-                1e3 * seconds[0],
-                1e3 * best(seconds, 5, ROUNDS),
-                1e3 * median(seconds, 5, ROUNDS),
-                1e6 / POINTS * best(seconds, ROUNDS + 5, 2 * ROUNDS),
-                1e6 / POINTS * median(seconds, ROUNDS + 5, 2 * ROUNDS));
+                DoubleStream.concat(DoubleStream.of(before), DoubleStream.of(more))
+                        .toArray());
     }
 
-    private static double best(double[] seconds, int from, int to) {
-        return Arrays.stream(seconds, from, to).min().orElseThrow();
+    private static double least(double[] seconds) {
+        return Arrays.stream(seconds).min().orElseThrow();
     }
 
-    private static double median(double[] seconds, int from, int to) {
-        double[] sorted =
-                IntStream.range(from, to).mapToDouble(i -> seconds[i]).sorted().toArray();
+    private static double median(double[] seconds) {
+        double[] sorted = seconds.clone();
+        Arrays.sort(sorted);
         return sorted[sorted.length / 2];
     }
 }

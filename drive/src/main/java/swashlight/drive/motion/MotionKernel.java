@@ -37,6 +37,11 @@ final class MotionKernel {
     private double caseGap; // Pa
     private final Shafts.Losses pumpLosses;
     private final Shafts.Losses motorLosses;
+    private final double pumpFriction; // 1
+    private final double pumpThrust; // 1
+    private final double motorFriction; // 1
+    private final double motorThrust; // 1
+    private final double charge; // m³/rev
     private final double fullAngle; // rad
     private final double swashRate; // rad/s
     private final double returnRate; // rad/s
@@ -85,6 +90,11 @@ final class MotionKernel {
         motorLosses = new Shafts.Losses(shafts.breakaway(Place.MOTOR));
         pumpLosses.churn = churn(Place.PUMP);
         motorLosses.churn = churn(Place.MOTOR);
+        pumpFriction = get(Place.PUMP, UnitProperty.FRICTION_COEFFICIENT);
+        pumpThrust = get(Place.PUMP, UnitProperty.THRUST_FRICTION);
+        motorFriction = get(Place.MOTOR, UnitProperty.FRICTION_COEFFICIENT);
+        motorThrust = get(Place.MOTOR, UnitProperty.THRUST_FRICTION);
+        charge = vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
         fullAngle = vector[UnitParameter.pump(UnitProperty.FULL_SWASH_ANGLE).index()];
         motor.swash(vector[UnitParameter.motor(UnitProperty.FULL_SWASH_ANGLE).index()]);
         swashRate = vector[InputParameter.CONTROL_SWASH_RATE.index()];
@@ -114,10 +124,8 @@ final class MotionKernel {
     }
 
     private double churn(Place place) {
-        return vector[new UnitParameter(place, UnitProperty.CHURNING_COEFFICIENT).index()]
-                * Math.pow(vector[new UnitParameter(place, UnitProperty.LAND_OUTER).index()], 5)
-                / 2
-                * density;
+        double outer = get(place, UnitProperty.LAND_OUTER);
+        return get(place, UnitProperty.CHURNING_COEFFICIENT) * Math.pow(outer, 5) / 2 * density;
     }
 
     /** Sets every pressure (Pa) and fills chambers and sides accordingly. */
@@ -340,23 +348,24 @@ final class MotionKernel {
 
     private void torques() {
         pumpTorque = pump.torque(casePressure);
-        pumpLosses.dry = dry(pump, Place.PUMP);
+        pumpLosses.dry = dry(pump, pumpFriction, pumpThrust);
         pumpLosses.viscous = viscous(pump);
         motorTorque = -motor.torque(casePressure);
-        motorLosses.dry = dry(motor, Place.MOTOR);
+        motorLosses.dry = dry(motor, motorFriction, motorThrust);
         motorLosses.viscous = viscous(motor);
     }
 
     private double chargeTorque() {
-        return vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()]
-                / (2 * Math.PI)
-                * (sides.pressure[SideSystem.G] - casePressure);
+        return charge / (2 * Math.PI) * (sides.pressure[SideSystem.G] - casePressure);
     }
 
-    private double dry(ChamberSet unit, Place place) {
-        double f = vector[new UnitParameter(place, UnitProperty.FRICTION_COEFFICIENT).index()];
-        double thrust = vector[new UnitParameter(place, UnitProperty.THRUST_FRICTION).index()];
-        return Math.max(0, unit.load) * unit.area * unit.pitch * (f * unit.sine + thrust);
+    /** Dry friction of a unit with its coefficients for pistons and thrust bearing, 1; N·m. */
+    private static double dry(ChamberSet unit, double friction, double thrust) {
+        return Math.max(0, unit.load) * unit.area * unit.pitch * (friction * unit.sine + thrust);
+    }
+
+    private double get(Place place, UnitProperty property) {
+        return vector[new UnitParameter(place, property).index()];
     }
 
     private double viscous(ChamberSet unit) {

@@ -48,6 +48,13 @@ final class Shafts {
     private final double droop; // 1
     private final double ratedTorque; // N·m
     private final double peakTorque; // N·m
+    private final double peakSpeed; // rad/s
+    private final double otherTorque; // N·m
+    private final double rolling; // 1
+    private final double traction; // grip over the machine's weight, 1
+    private final double gearDrag; // N·m
+    private final double brakeDrag; // N·m
+    private final double brakeCapacity; // N·m
 
     double throttle = 1; // 1
     double slope; // rad
@@ -96,6 +103,13 @@ final class Shafts {
         droop = vector[InputParameter.ENGINE_DROOP.index()];
         double strength = vector[InputParameter.ENGINE_STRENGTH.index()];
         ratedTorque = strength * vector[InputParameter.ENGINE_RATED_TORQUE.index()];
+        peakSpeed = vector[InputParameter.ENGINE_PEAK_SPEED_SHARE.index()] * fullSpeed;
+        otherTorque = vector[InputParameter.ENGINE_OTHER_TORQUE.index()];
+        rolling = vector[OutputParameter.WHEELS_ROLLING_RESISTANCE.index()];
+        traction = vector[OutputParameter.WHEELS_TRACTION.index()] * vector[OutputParameter.WHEELS_LOAD_SHARE.index()];
+        gearDrag = vector[OutputParameter.GEARS_DRAG_TORQUE.index()];
+        brakeDrag = vector[OutputParameter.BRAKE_DRAG_TORQUE.index()];
+        brakeCapacity = vector[OutputParameter.BRAKE_CAPACITY.index()];
         peakTorque = Math.max(ratedTorque * 1.001, strength * vector[InputParameter.ENGINE_PEAK_TORQUE.index()]);
     }
 
@@ -138,8 +152,7 @@ final class Shafts {
             double byEngine = d1;
             double byPump = d2;
             losses.at(p);
-            double other = vector[InputParameter.ENGINE_OTHER_TORQUE.index()];
-            double r1 = engineInertia * (e - baseEngine) - tau * (torque - other - beltRatio * beltTorque);
+            double r1 = engineInertia * (e - baseEngine) - tau * (torque - otherTorque - beltRatio * beltTorque);
             double r2 = pumpInertia * (p - basePump) - tau * (beltTorque - oilTorque - losses.torque);
             double a = engineInertia - tau * (torqueSlope - beltRatio * byEngine);
             double b = tau * beltRatio * byPump;
@@ -171,16 +184,10 @@ final class Shafts {
         double v = pushed ? baseGround + tau * givenAcceleration : groundSpeed;
         double normal = weight * Math.cos(slope);
         double grade = weight * Math.sin(slope);
-        double resist = vector[OutputParameter.WHEELS_ROLLING_RESISTANCE.index()] * normal + pull;
+        double resist = rolling * normal + pull;
         groundForce = 0;
-        double grip = vector[OutputParameter.WHEELS_TRACTION.index()]
-                * vector[OutputParameter.WHEELS_LOAD_SHARE.index()]
-                * normal;
-        double dry = vector[OutputParameter.GEARS_DRAG_TORQUE.index()]
-                + (connected
-                        ? vector[OutputParameter.BRAKE_DRAG_TORQUE.index()]
-                                + brake * vector[OutputParameter.BRAKE_CAPACITY.index()]
-                        : 0);
+        double grip = traction * normal;
+        double dry = gearDrag + (connected ? brakeDrag + brake * brakeCapacity : 0);
         double rimPerSpeed = radius / ratio;
         for (int count = 0; count < 30; count++) {
             double sign = sign(w);
@@ -231,7 +238,7 @@ final class Shafts {
             return 0;
         }
         double round = groundSpeed / STANDING_SPEED;
-        double resist = vector[OutputParameter.WHEELS_ROLLING_RESISTANCE.index()] * weight * Math.cos(slope) + pull;
+        double resist = rolling * weight * Math.cos(slope) + pull;
         return mass * givenAcceleration
                 + weight * Math.sin(slope)
                 + resist * round / Math.sqrt(1 + round * round)
@@ -285,15 +292,14 @@ final class Shafts {
         double governedSlope = -ratedTorque / (droop * noLoad);
         double governed = governedSlope * (speed - noLoad);
         double governedSpeed = noLoad * (1 - droop);
-        double peakSpeed = Math.min(
-                vector[InputParameter.ENGINE_PEAK_SPEED_SHARE.index()] * fullSpeed, governedSpeed - 0.01 * noLoad);
+        double peak = Math.min(peakSpeed, governedSpeed - 0.01 * noLoad);
         if (speed >= governedSpeed) {
             engineTorque = governed;
             d1 = governedSlope;
-        } else if (speed > peakSpeed) {
-            double x = (speed - peakSpeed) / (governedSpeed - peakSpeed);
+        } else if (speed > peak) {
+            double x = (speed - peak) / (governedSpeed - peak);
             engineTorque = peakTorque - (peakTorque - ratedTorque) * x * x;
-            d1 = -2 * (peakTorque - ratedTorque) * x / (governedSpeed - peakSpeed);
+            d1 = -2 * (peakTorque - ratedTorque) * x / (governedSpeed - peak);
         } else {
             engineTorque = peakTorque;
             d1 = 0;

@@ -51,8 +51,14 @@ final class SideSystem {
     private final double crackA;
     private final double crackB;
     private final double crackAB;
-    private final double bleedA; // m²
-    private final double bleedB;
+    private final CheckValve checkA;
+    private final CheckValve checkB;
+    private final double reliefA; // Pa
+    private final double reliefB; // Pa
+    private final double reliefGain; // m³/(s·Pa)
+    private final double charge; // m³/rev
+    private final double chargeRelief; // Pa
+    private final double chargeReliefGain; // m³/(s·Pa)
 
     double perViscosity; // 1/(Pa·s)
     double orificeFactor; // m³/s per m² and Pa^½
@@ -95,9 +101,15 @@ final class SideSystem {
         crackA = vector[LoopParameter.CRACK_A.index()];
         crackB = vector[LoopParameter.CRACK_B.index()];
         crackAB = vector[LoopParameter.CRACK_AB.index()];
-        bleedA = Orifice.area(vector[LoopParameter.BLEED_A.index()]);
         checkCrack = vector[LoopParameter.CHECK_CRACK.index()];
-        bleedB = Orifice.area(vector[LoopParameter.BLEED_B.index()]);
+        checkA = CheckValve.a(vector);
+        checkB = CheckValve.b(vector);
+        reliefA = vector[LoopParameter.RELIEF_A.index()];
+        reliefB = vector[LoopParameter.RELIEF_B.index()];
+        reliefGain = vector[LoopParameter.RELIEF_SLOPE.index()];
+        charge = vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
+        chargeRelief = vector[MakeUpParameter.CHARGE_RELIEF.index()];
+        chargeReliefGain = vector[MakeUpParameter.CHARGE_RELIEF_SLOPE.index()];
     }
 
     private double get(Place place, UnitProperty property) {
@@ -163,8 +175,8 @@ final class SideSystem {
         crack(A, crackA);
         crack(B, crackB);
         lifted();
-        relief(A, B, vector[LoopParameter.RELIEF_A.index()]);
-        relief(B, A, vector[LoopParameter.RELIEF_B.index()]);
+        relief(A, B, reliefA);
+        relief(B, A, reliefB);
         giving(A);
         giving(B);
         makeUp();
@@ -193,9 +205,8 @@ final class SideSystem {
         if (setting > 0) {
             double over = pressure[guarded] - pressure[other] - setting;
             if (over > 0) {
-                double gain = vector[LoopParameter.RELIEF_SLOPE.index()];
-                double by = gain * rampSlope(over, setting);
-                between(guarded, other, gain * ramp(over, setting), by, by);
+                double by = reliefGain * rampSlope(over, setting);
+                between(guarded, other, reliefGain * ramp(over, setting), by, by);
             }
         }
     }
@@ -213,40 +224,26 @@ final class SideSystem {
     private void makeUp() {
         withCase(G, filterConductance * (casePressure - pressure[G]), -filterConductance);
         makeUpFlow = filterConductance * (casePressure - pressure[G]);
-        double charge = vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
         if (charge > 0) {
             withCase(G, charge * pumpTurns, 0);
             makeUpFlow += charge * pumpTurns;
-            double setting = vector[MakeUpParameter.CHARGE_RELIEF.index()];
-            double gain = vector[MakeUpParameter.CHARGE_RELIEF_SLOPE.index()];
-            double over = pressure[G] - casePressure - setting;
+            double over = pressure[G] - casePressure - chargeRelief;
             if (over > 0) {
-                double relieved = gain * ramp(over, setting);
-                withCase(G, -relieved, -gain * rampSlope(over, setting));
+                double relieved = chargeReliefGain * ramp(over, chargeRelief);
+                withCase(G, -relieved, -chargeReliefGain * rampSlope(over, chargeRelief));
                 makeUpFlow -= relieved;
             }
         }
-        check(A, bleedA, LoopParameter.CHECK_A_LEAK, LoopParameter.CHECK_A_LIFT, LoopParameter.CHECK_A_REACH);
-        check(B, bleedB, LoopParameter.CHECK_B_LEAK, LoopParameter.CHECK_B_LIFT, LoopParameter.CHECK_B_REACH);
+        check(A, checkA);
+        check(B, checkB);
     }
 
-    private void check(int side, double bleed, LoopParameter leakKey, LoopParameter leastKey, LoopParameter reachKey) {
+    private void check(int side, CheckValve valve) {
         double difference = pressure[G] - pressure[side];
-        double span = vector[LoopParameter.CHECK_SPAN.index()];
-        double x = (difference - vector[LoopParameter.CHECK_CRACK.index()]) / span;
-        double lift = x <= 0 ? 0 : x >= 1 ? 1 : x * x * (3 - 2 * x);
-        double liftSlope = x <= 0 || x >= 1 ? 0 : 6 * x * (1 - x) / span;
-        double least = vector[leastKey.index()];
-        double reach = vector[reachKey.index()];
-        if (lift < least || lift > reach) {
-            lift = Math.max(least, Math.min(lift, reach));
-            liftSlope = 0;
-        }
-        double full = vector[LoopParameter.CHECK_AREA.index()];
-        double area = bleed + vector[leakKey.index()] + full * lift;
+        valve.at(difference);
         orifice(1, difference);
-        double by = dq * area + q * full * liftSlope;
-        between(G, side, q * area, by, by);
+        double by = dq * valve.area + q * valve.areaSlope;
+        between(G, side, q * valve.area, by, by);
     }
 
     private void withCase(int side, double in, double bySide) {
@@ -379,9 +376,7 @@ final class SideSystem {
     /** True when a loop relief valve is open. */
     boolean reliefOpen() {
         double across = pressure[A] - pressure[B];
-        double a = vector[LoopParameter.RELIEF_A.index()];
-        double b = vector[LoopParameter.RELIEF_B.index()];
-        return (a > 0 && across > a) || (b > 0 && -across > b);
+        return (reliefA > 0 && across > reliefA) || (reliefB > 0 && -across > reliefB);
     }
 
     static double ramp(double over, double setting) {
