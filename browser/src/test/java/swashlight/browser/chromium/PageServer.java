@@ -23,7 +23,8 @@ import java.util.concurrent.TimeUnit;
  */
 final class PageServer implements AutoCloseable {
     static final String PAGE_POLICY = "default-src 'none'; script-src 'self'; worker-src 'self'; connect-src 'self'";
-    static final String WORKER_POLICY = "default-src 'none'; script-src 'self' 'unsafe-eval'; connect-src 'self'";
+    static final String WORKER_POLICY =
+            "default-src 'none'; script-src 'self' 'unsafe-eval'; worker-src 'self'; connect-src 'self'";
     private static final long PATIENCE = 180; // s, for one script; a guard, not a measurement
 
     private static final Path PHYSICS = Path.of(System.getProperty("physics.directory", "target/physics"));
