@@ -55,7 +55,7 @@ final class MotionKernel {
     double pumpTorque; // oil on the pump shaft, N·m
     double motorTorque; // oil on the motor shaft, forward, N·m
     double oilIn; // net oil from the case since the start, m³
-    int newtonSteps;
+    long newtonSteps;
     long stages;
 
     // beginning of the step, and the first stage

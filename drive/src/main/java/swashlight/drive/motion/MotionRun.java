@@ -312,6 +312,11 @@ public final class MotionRun {
         return steps;
     }
 
+    /** Linear solves of the oil in all stages of all steps, 1. */
+    public long newtonSteps() {
+        return kernel.newtonSteps;
+    }
+
     /** Steps taken back because the oil could not be solved, 1. */
     public long rejected() {
         return rejected;

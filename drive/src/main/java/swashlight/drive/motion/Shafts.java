@@ -12,11 +12,11 @@ import swashlight.drive.description.UnitProperty;
  * <pre>
  *   J_e dω_e/dt = T_engine(ω_e) − T_other − k T_belt          k belt ratio
  *   J_p dω_p/dt = T_belt(ω_e, ω_p) − T_pump                   T_belt = T_cap (1 − e^(−|s|/s_c)), s = 1 − ω_p/(k ω_e)
- *   J_m dω_m/dt = T_oil − friction − T_axle/(i η) or T_axle η/i
+ *   J_m dω_m/dt = T_oil − friction − T_gear       T_gear = T_axle/(i η) driving, T_axle η/i driven
  *   M   dv/dt   = F − m g sin θ − (f m g cos θ + pull) sgn v  F = F_max (1 − e^(−k|s|)), s slip of the wheels
  * </pre>
  *
- * Dry friction: sgn is rounded over {@link #STICTION_SPEED}; at standstill it grows to the breakaway friction (Stribeck). Wheel slip is taken
+ * Dry friction and the loss of the teeth: sgn is rounded over {@link #STICTION_SPEED}; at standstill it grows to the breakaway friction (Stribeck). Wheel slip is taken
  * over the larger of the two speeds plus {@link #CRAWL}. Laws and parameters are those of the steady view. Source: see there; Stribeck
  * curve: common practice. SI; flat workspace of {@link MotionKernel}.
  */
@@ -37,7 +37,8 @@ final class Shafts {
     private final double mass; // kg, rotating parts included
     private final double weight; // N
     private final double ratio; // 1
-    private final double efficiency; // 1
+    private final double meanGear; // motor torque per axle torque without regard to loss, 1
+    private final double halfGear; // what loss adds or takes, 1
     private final double radius; // m
     private final double gripStiffness; // 1
     private final boolean connected;
@@ -91,8 +92,10 @@ final class Shafts {
         mass = machine * (1 + vector[OutputParameter.MACHINE_ROTATING_SHARE.index()]);
         weight = machine * GRAVITY;
         ratio = vector[OutputParameter.GEARS_RATIO.index()];
-        efficiency = vector[OutputParameter.GEARS_MESH_EFFICIENCY.index()]
+        double efficiency = vector[OutputParameter.GEARS_MESH_EFFICIENCY.index()]
                 * (1 - vector[OutputParameter.GEARS_TOOTH_LOSS.index()]);
+        meanGear = (1 / efficiency + efficiency) / (2 * ratio);
+        halfGear = (1 / efficiency - efficiency) / (2 * ratio);
         radius = vector[OutputParameter.WHEELS_ROLLING_RADIUS.index()];
         gripStiffness = vector[OutputParameter.WHEELS_TRACTION_STIFFNESS.index()];
         connected = vector[OutputParameter.GEARS_CONNECTED.index()] > 0.5;
@@ -204,10 +207,12 @@ final class Shafts {
             axleTorque = force * radius + dry * sign;
             double axleByMotor = byRim * radius + dry * signSlope;
             double axleByGround = byGround * radius;
-            double gear = axleTorque * w >= 0 ? 1 / (ratio * efficiency) : efficiency / ratio;
+            double size = Math.abs(axleTorque);
+            double gear = meanGear + (axleTorque < 0 ? -halfGear : halfGear) * sign;
             losses.at(w);
-            double r1 = motorInertia * (w - baseMotor) - tau * (oilTorque - losses.torque - gear * axleTorque);
-            double a = motorInertia + tau * (losses.slope + gear * axleByMotor);
+            double geared = meanGear * axleTorque + halfGear * size * sign;
+            double r1 = motorInertia * (w - baseMotor) - tau * (oilTorque - losses.torque - geared);
+            double a = motorInertia + tau * (losses.slope + gear * axleByMotor + halfGear * size * signSlope);
             double b = tau * gear * axleByGround;
             double r2 = 0;
             double c = 0;
