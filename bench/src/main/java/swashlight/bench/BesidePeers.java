@@ -27,7 +27,8 @@ public final class BesidePeers {
     public static void main(String[] words) throws IOException {
         switch (words[0]) {
             case "tell" -> Files.writeString(Path.of(words[2]), Launch.told(Integer.parseInt(words[1])));
-            case "run" -> run(Path.of(words[1]), Integer.parseInt(words[2]), Arrays.copyOfRange(words, 3, words.length));
+            case "run" ->
+                run(Path.of(words[1]), Integer.parseInt(words[2]), Arrays.copyOfRange(words, 3, words.length));
             case "grow" -> grow(Integer.parseInt(words[1]));
             case "table" -> PeerTable.print(Path.of(words[1]), Arrays.copyOfRange(words, 2, words.length));
             default -> throw new IllegalArgumentException(words[0]);

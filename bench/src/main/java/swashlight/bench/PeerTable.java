@@ -37,9 +37,10 @@ final class PeerTable {
     static void print(Path tight, String[] files) throws IOException {
         List<Written> exact = read(tight);
         Written reference = exact.get(exact.size() - 1);
-        System.out.println("Errors in % against " + reference.who + " at " + reference.tolerance
-                + ", 0.2 … 1 s: worst mean over ten turns (0.2 s) over the channel's RMS; then, marked ~, mean error of a turn's"
-                + " swing (trough to peak) over the mean swing; turn: worst mean of a single turn (20 ms) of any channel.");
+        System.out.println(
+                "Errors in % against " + reference.who + " at " + reference.tolerance
+                        + ", 0.2 … 1 s: worst mean over ten turns (0.2 s) over the channel's RMS; then, marked ~, mean error of a turn's"
+                        + " swing (trough to peak) over the mean swing; turn: worst mean of a single turn (20 ms) of any channel.");
         System.out.println(heading());
         List<Judged> all = new ArrayList<>();
         for (String file : files) {
@@ -49,14 +50,14 @@ final class PeerTable {
         }
         System.out.println();
         all.stream().filter(judged -> judged.run.who.equals(OWN)).forEach(own -> beside(own, all, own.mean, own.swing));
-        System.out.printf(Locale.ROOT, "%nMeans within %.1f %%, swings within %.0f %%:%n", 100 * SOUGHT_MEAN, 100 * SOUGHT_SWING);
-        cheapest(all, true, SOUGHT_MEAN, SOUGHT_SWING)
-                .ifPresent(own -> beside(own, all, SOUGHT_MEAN, SOUGHT_SWING));
+        System.out.printf(
+                Locale.ROOT, "%nMeans within %.1f %%, swings within %.0f %%:%n", 100 * SOUGHT_MEAN, 100 * SOUGHT_SWING);
+        cheapest(all, true, SOUGHT_MEAN, SOUGHT_SWING).ifPresent(own -> beside(own, all, SOUGHT_MEAN, SOUGHT_SWING));
     }
 
     private static String heading() {
-        StringBuilder head =
-                new StringBuilder(String.format("%-11s %7s %9s %9s %8s", "who", "tol", "median ms", "least ms", "steps"));
+        StringBuilder head = new StringBuilder(
+                String.format("%-11s %7s %9s %9s %8s", "who", "tol", "median ms", "least ms", "steps"));
         for (String mark : new String[] {"", "~"}) {
             for (String name : SHORT) {
                 head.append(String.format(" %6s", mark + name));
