@@ -30,6 +30,11 @@ abstract class DeskCommand implements Callable<Integer> {
     /** Asks the desk. */
     abstract Outcome outcome();
 
+    /** Whether somebody who waits is told by the command itself. */
+    boolean showsItsOwnProgress() {
+        return false;
+    }
+
     /** The table options, where the answer has a table. */
     Optional<TableOptions> table() {
         return Optional.empty();
@@ -55,8 +60,10 @@ abstract class DeskCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() {
+        Outcome outcome =
+                showsItsOwnProgress() ? outcome() : Progress.during(session, "working.progress", 0, this::outcome);
         return new Teller(session, Wish.of(session, output, table(), picture()))
-                .tell(outcome())
+                .tell(outcome)
                 .code();
     }
 }

@@ -87,6 +87,11 @@ final class ExpectCommand extends DeskCommand {
     }
 
     @Override
+    boolean showsItsOwnProgress() {
+        return true;
+    }
+
+    @Override
     Outcome outcome() {
         List<Stated> stated =
                 kinds.stream().map(kind -> new Stated("READING", kind)).toList();

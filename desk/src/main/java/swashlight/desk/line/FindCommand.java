@@ -32,6 +32,11 @@ final class FindCommand extends DeskCommand {
     }
 
     @Override
+    boolean showsItsOwnProgress() {
+        return true;
+    }
+
+    @Override
     Outcome outcome() {
         Optional<Stated> named = Named.machineCase(session(), Optional.ofNullable(file));
         return Progress.during(session(), "find.progress", seed, () -> Desk.find(named, seed, counted()));

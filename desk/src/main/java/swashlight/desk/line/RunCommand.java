@@ -60,6 +60,11 @@ final class RunCommand extends DeskCommand {
     }
 
     @Override
+    boolean showsItsOwnProgress() {
+        return true;
+    }
+
+    @Override
     Outcome outcome() {
         RunAsked asked = new RunAsked(
                 Optional.ofNullable(duty)

@@ -28,6 +28,11 @@ final class SiftCommand extends DeskCommand {
     }
 
     @Override
+    boolean showsItsOwnProgress() {
+        return true;
+    }
+
+    @Override
     Outcome outcome() {
         List<Stated> stated = places.stream()
                 .map(place -> new Stated(

@@ -34,6 +34,11 @@ final class StudyCommand extends DeskCommand {
     }
 
     @Override
+    boolean showsItsOwnProgress() {
+        return true;
+    }
+
+    @Override
     Outcome outcome() {
         DriveAsked asked = new DriveAsked(Named.drive(session(), "--drive", Optional.ofNullable(drive)), List.of());
         StudyAsked study = new StudyAsked(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import swashlight.files.unit.UnitSystem;
 
 /** The cases of a family of curves: the one asked for, and others beside it that differ in one thing. */
 final class BesideReader {
@@ -47,7 +48,9 @@ final class BesideReader {
         return number.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new CurveReport.Case(
-                        condition.get().key() + " " + value.text(),
+                        condition.get().option() + " "
+                                + UnitSystem.SI.show(
+                                        number.getAsDouble(), condition.get().dimension()),
                         drive,
                         when.with(condition.get(), number.getAsDouble())));
     }
