@@ -4,17 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.DoubleBinaryOperator;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import swashlight.browser.chromium.Chromium;
 import swashlight.browser.chromium.InChromium;
 import swashlight.browser.proof.Functions;
 
-/** Every function of Math that physics and findings use gives in a browser what it gives on the JVM. */
+/** Every function of Math that physics and findings use (see FunctionsTest) gives in a browser what it gives on the JVM. */
 @InChromium
 final class FunctionsInBrowser {
     /** May be off by one unit in the last place on either side: the API promises no more. The rest must be the same to the bit. */
@@ -33,25 +31,6 @@ final class FunctionsInBrowser {
 
     static Stream<String> functions() {
         return ALL.keySet().stream();
-    }
-
-    @Test
-    void everyFunctionUsedIsTried() {
-        Set<String> tried = new TreeSet<>(ALL.keySet());
-        tried.removeAll(Functions.unnamed().keySet());
-        assertThat(tried)
-                .as("functions of Math in swashlight.browser.proof.Functions, against those in the byte code")
-                .isEqualTo(FunctionsUsed.names());
-    }
-
-    @Test
-    void nobodyTakesTheRemainderOfDoubles() {
-        assertThat(Instructions.usersOf("d2i"))
-                .as("what turns doubles into whole numbers: there are some")
-                .isNotEmpty();
-        assertThat(Instructions.usersOf("drem", "frem"))
-                .as("0 % 0 is 0 in WebAssembly (TeaVM 0.16) and no number on the JVM; take x - floor(x / y) * y")
-                .isEmpty();
     }
 
     @ParameterizedTest

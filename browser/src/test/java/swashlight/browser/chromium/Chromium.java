@@ -58,6 +58,7 @@ public final class Chromium implements AutoCloseable {
                     .redirectErrorStream(true)
                     .redirectOutput(Path.of("target", "chromium.log").toFile())
                     .start();
+            Runtime.getRuntime().addShutdownHook(new Thread(process::destroy)); // when tests are broken off
             return new Chromium(server, process, profile);
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
@@ -66,7 +67,7 @@ public final class Chromium implements AutoCloseable {
 
     /** Runs a script of {@code src/test/resources/page} on a form of the physics and waits for its answer. */
     public Answer run(String script, String target, double... input) {
-        return server.run(new Job(script, target, input));
+        return server.run(new Job(script, target, input), process::isAlive);
     }
 
     @Override

@@ -10,13 +10,16 @@ import org.junit.jupiter.api.extension.ParameterResolver;
 final class ChromiumExtension implements ExecutionCondition, ParameterResolver {
     private static final ExtensionContext.Namespace OWN = ExtensionContext.Namespace.create(ChromiumExtension.class);
 
+    private static final String NONE = "no chromium on the PATH: what a browser computes is not tried here; on Debian,"
+            + " apt-get install chromium";
+
     @Override
     public ConditionEvaluationResult evaluateExecutionCondition(ExtensionContext context) {
-        return Chromium.installed()
-                .map(path -> ConditionEvaluationResult.enabled("there is " + path))
-                .orElseGet(
-                        () -> ConditionEvaluationResult.disabled("no chromium on the PATH: what a browser computes is"
-                                + " not tried here; on Debian, apt-get install chromium"));
+        if (Chromium.installed().isPresent()) {
+            return ConditionEvaluationResult.enabled("there is a chromium");
+        }
+        System.err.println("skipped " + context.getDisplayName() + ": " + NONE);
+        return ConditionEvaluationResult.disabled(NONE);
     }
 
     @Override

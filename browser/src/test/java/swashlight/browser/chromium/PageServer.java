@@ -16,6 +16,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 
 /**
  * Serves the compiled physics and the tests' scripts, with the policies a web server should send: the page is strict, and only the worker
@@ -60,18 +61,22 @@ final class PageServer implements AutoCloseable {
         return "http://127.0.0.1:" + server.getAddress().getPort() + "/page.html";
     }
 
-    synchronized Answer run(Job job) {
+    /** Hands a job to the page and waits for its answer, as long as there is somebody to give one. */
+    synchronized Answer run(Job job, BooleanSupplier alive) {
         ByteBuffer bytes =
                 ByteBuffer.allocate(job.input().length * Double.BYTES).order(ByteOrder.LITTLE_ENDIAN);
         bytes.asDoubleBuffer().put(job.input());
         input = bytes.array();
         try {
-            if (!jobs.offer(job, PATIENCE, TimeUnit.SECONDS)) {
-                throw new AssertionError("Chromium did not ask for work; see target/chromium.log");
+            boolean taken = false;
+            Outcome outcome = null;
+            for (int second = 0; second < PATIENCE && outcome == null && alive.getAsBoolean(); second++) {
+                taken = taken || jobs.offer(job, 1, TimeUnit.SECONDS);
+                outcome = taken ? outcomes.poll(1, TimeUnit.SECONDS) : null;
             }
-            Outcome outcome = outcomes.poll(PATIENCE, TimeUnit.SECONDS);
             if (outcome == null) {
-                throw new AssertionError(job.script() + " did not answer; see target/chromium.log");
+                throw new AssertionError((taken ? job.script() + " did not answer" : "Chromium did not ask for work")
+                        + (alive.getAsBoolean() ? "" : ": it has ended") + "; see target/chromium.log");
             }
             if (outcome.failed()) {
                 throw new AssertionError(job.script() + " on " + job.target() + ": "
