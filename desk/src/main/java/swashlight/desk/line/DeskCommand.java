@@ -30,11 +30,6 @@ abstract class DeskCommand implements Callable<Integer> {
     /** Asks the desk. */
     abstract Outcome outcome();
 
-    /** Whether somebody who waits is told by the command itself. */
-    boolean showsItsOwnProgress() {
-        return false;
-    }
-
     /** The table options, where the answer has a table. */
     Optional<TableOptions> table() {
         return Optional.empty();
@@ -50,6 +45,11 @@ abstract class DeskCommand implements Callable<Integer> {
         return output.units.system();
     }
 
+    /** What somebody who waits longer than a second reads; nothing where the command says itself how far it is. */
+    Optional<String> patience() {
+        return Optional.of(HelpWords.load().getString("patience"));
+    }
+
     Session session() {
         return session;
     }
@@ -60,8 +60,9 @@ abstract class DeskCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() {
-        Outcome outcome =
-                showsItsOwnProgress() ? outcome() : Progress.during(session, "working.progress", 0, this::outcome);
+        Outcome outcome = patience()
+                .map(words -> Progress.during(session, words, this::outcome))
+                .orElseGet(this::outcome);
         return new Teller(session, Wish.of(session, output, table(), picture()))
                 .tell(outcome)
                 .code();

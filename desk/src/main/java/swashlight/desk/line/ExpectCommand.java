@@ -87,16 +87,16 @@ final class ExpectCommand extends DeskCommand {
     }
 
     @Override
-    boolean showsItsOwnProgress() {
-        return true;
-    }
-
-    @Override
     Outcome outcome() {
         List<Stated> stated =
                 kinds.stream().map(kind -> new Stated("READING", kind)).toList();
         ExpectAsked asked = new ExpectAsked(stated, conditions, lifted, backwards, seed);
-        return Progress.during(session(), "expect.progress", seed, () -> Desk.expect(drive.asked(session()), asked));
+        return Desk.expect(drive.asked(session()), asked);
+    }
+
+    @Override
+    Optional<String> patience() {
+        return Optional.of(HelpWords.load().getString("expect.patience").replace("{0}", String.valueOf(seed)));
     }
 
     @Override

@@ -32,14 +32,14 @@ final class FindCommand extends DeskCommand {
     }
 
     @Override
-    boolean showsItsOwnProgress() {
-        return true;
+    Outcome outcome() {
+        Optional<Stated> named = Named.machineCase(session(), Optional.ofNullable(file));
+        return Desk.find(named, seed, counted());
     }
 
     @Override
-    Outcome outcome() {
-        Optional<Stated> named = Named.machineCase(session(), Optional.ofNullable(file));
-        return Progress.during(session(), "find.progress", seed, () -> Desk.find(named, seed, counted()));
+    Optional<String> patience() {
+        return Optional.of(HelpWords.load().getString("find.patience").replace("{0}", String.valueOf(seed)));
     }
 
     private Optional<Stated> counted() {

@@ -60,11 +60,6 @@ final class RunCommand extends DeskCommand {
     }
 
     @Override
-    boolean showsItsOwnProgress() {
-        return true;
-    }
-
-    @Override
     Outcome outcome() {
         RunAsked asked = new RunAsked(
                 Optional.ofNullable(duty)
@@ -88,6 +83,11 @@ final class RunCommand extends DeskCommand {
 
     private Path file(String name) {
         return session().file(name);
+    }
+
+    @Override
+    Optional<String> patience() {
+        return Optional.empty();
     }
 
     @Override

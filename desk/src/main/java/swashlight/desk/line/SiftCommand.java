@@ -28,11 +28,6 @@ final class SiftCommand extends DeskCommand {
     }
 
     @Override
-    boolean showsItsOwnProgress() {
-        return true;
-    }
-
-    @Override
     Outcome outcome() {
         List<Stated> stated = places.stream()
                 .map(place -> new Stated(
@@ -43,6 +38,11 @@ final class SiftCommand extends DeskCommand {
         try (Waiting waiting = new Waiting(session(), "sift")) {
             return Desk.sift(asked, waiting);
         }
+    }
+
+    @Override
+    Optional<String> patience() {
+        return Optional.empty();
     }
 
     @Override

@@ -34,11 +34,6 @@ final class StudyCommand extends DeskCommand {
     }
 
     @Override
-    boolean showsItsOwnProgress() {
-        return true;
-    }
-
-    @Override
     Outcome outcome() {
         DriveAsked asked = new DriveAsked(Named.drive(session(), "--drive", Optional.ofNullable(drive)), List.of());
         StudyAsked study = new StudyAsked(
@@ -46,6 +41,11 @@ final class StudyCommand extends DeskCommand {
         try (Waiting waiting = new Waiting(session(), "study")) {
             return Desk.study(asked, study, waiting);
         }
+    }
+
+    @Override
+    Optional<String> patience() {
+        return Optional.empty();
     }
 
     @Override

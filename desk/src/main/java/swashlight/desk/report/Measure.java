@@ -17,6 +17,8 @@ public enum Measure {
     /** Standard deviations that something is off. */
     DEVIATIONS(NUMBER, "", ""),
     SHARE(NUMBER, "%", "%"),
+    /** A probability, which is never said to be 100 %. */
+    CHANCE(NUMBER, "%", "%"),
     SPEED(Dimension.SPEED, "m/s", "mph"),
     CREEP(Dimension.SPEED, "mm/s", "in/s"),
     ROTATION(Dimension.ROTATION, "rpm", "rpm"),

@@ -121,7 +121,7 @@ final class TextTable {
 
     private static int mostDecimals(Measure measure) {
         return switch (measure) {
-            case TEMPERATURE, SHARE, DEVIATIONS, ROTATION, POWER, FORCE, WARMTH -> 1;
+            case TEMPERATURE, SHARE, CHANCE, DEVIATIONS, ROTATION, POWER, FORCE, WARMTH -> 1;
             case PRESSURE, TORQUE, ANGLE -> 2;
             default -> 4;
         };

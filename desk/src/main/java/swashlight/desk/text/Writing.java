@@ -1,5 +1,6 @@
 package swashlight.desk.text;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import swashlight.desk.report.Column;
 import swashlight.desk.report.Measure;
@@ -11,6 +12,7 @@ import swashlight.files.unit.UnitSystem;
 public record Writing(Words words, UnitSystem units) {
     private static final int DIGITS = 4;
     private static final int MOST_DIGITS = 5; // of a number with its spread
+    private static final double SUREST = 99.95; // %, above it nothing is said to be sure
     private static final double SMALLEST = 1e-6; // in any shown unit
 
     /** A value as it stands in running text, number with unit. */
@@ -52,7 +54,7 @@ public record Writing(Words words, UnitSystem units) {
         double shown = scale(measure).shown(si);
         return switch (measure) {
             case DEVIATIONS -> Digits.fixed(shown, 1);
-            case TEMPERATURE, SHARE -> Digits.fixed(shown, Math.abs(shown) < 100 ? 1 : 0);
+            case TEMPERATURE, SHARE, CHANCE -> Digits.fixed(shown, Math.abs(shown) < 100 ? 1 : 0);
             case ROTATION -> Digits.fixed(shown, Math.abs(shown) < 100 ? 1 : 0);
             default -> whole(shown) ? Digits.fixed(shown, 0) : Digits.significant(shown, DIGITS);
         };
@@ -83,6 +85,10 @@ public record Writing(Words words, UnitSystem units) {
     private String spread(Value.Spread given) {
         double shown = scale(given.measure()).shown(given.value());
         double around = scale(given.measure()).shownDifference(given.spread());
+        if (given.measure() == Measure.CHANCE && shown > SUREST) {
+            return Words.fill(
+                    words.say("chance.over"), List.of(Value.text(withUnit("99.9", given.measure()))), this::of);
+        }
         if (around == 0) {
             return withUnit(number(given.value(), given.measure()), given.measure());
         }
@@ -94,7 +100,9 @@ public record Writing(Words words, UnitSystem units) {
     /** A spread far below the number is not worth more digits. */
     private static int mostDecimals(double shown, Measure measure) {
         double size = Math.max(Math.abs(shown), SMALLEST);
-        return measure == Measure.SHARE ? 1 : Math.max(0, MOST_DIGITS - 1 - (int) Math.floor(Math.log10(size)));
+        return measure == Measure.SHARE || measure == Measure.CHANCE
+                ? 1
+                : Math.max(0, MOST_DIGITS - 1 - (int) Math.floor(Math.log10(size)));
     }
 
     /** Whether a number is whole but for rounding; a tiny one is not nothing. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import swashlight.files.unit.UnitSystem;
+import swashlight.desk.report.Value;
 
 /** The cases of a family of curves: the one asked for, and others beside it that differ in one thing. */
 final class BesideReader {
@@ -13,7 +13,8 @@ final class BesideReader {
     static List<CurveReport.Case> read(
             SickDrive drive, Circumstances when, List<Stated> beside, Inspection inspection) {
         List<CurveReport.Case> family = new ArrayList<>();
-        family.add(new CurveReport.Case(drive.ails().isEmpty() ? "as asked" : "with its fault", drive, when));
+        String first = drive.ails().isEmpty() ? "asked" : "sick";
+        family.add(new CurveReport.Case(first, Value.word("beside." + first), drive, when));
         for (Stated text : beside) {
             other(drive, when, text, inspection).ifPresent(family::add);
         }
@@ -23,7 +24,7 @@ final class BesideReader {
     private static Optional<CurveReport.Case> other(
             SickDrive drive, Circumstances when, Stated text, Inspection inspection) {
         if (text.text().equals("sound")) {
-            return Optional.of(new CurveReport.Case("sound", drive.cured(), when));
+            return Optional.of(new CurveReport.Case("sound", Value.word("beside.sound"), drive.cured(), when));
         }
         int equals = text.text().indexOf('=');
         Optional<Condition> condition = equals < 0
@@ -48,9 +49,11 @@ final class BesideReader {
         return number.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new CurveReport.Case(
-                        condition.get().option() + " "
-                                + UnitSystem.SI.show(
-                                        number.getAsDouble(), condition.get().dimension()),
+                        condition.get().key() + "=" + value.text(),
+                        Value.word(
+                                "beside.condition",
+                                Value.word("condition." + condition.get().key()),
+                                Value.of(number.getAsDouble(), condition.get().measure())),
                         drive,
                         when.with(condition.get(), number.getAsDouble())));
     }

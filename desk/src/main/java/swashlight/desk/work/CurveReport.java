@@ -17,8 +17,8 @@ import swashlight.desk.report.Value;
 
 /** One quantity over one condition, for one drive or several cases beside one another. */
 final class CurveReport {
-    /** One case of the family: a drive under some circumstances, with a name. */
-    record Case(String name, SickDrive drive, Circumstances when) {}
+    /** One case of the family: a drive under some circumstances, with a name for programs and one for readers. */
+    record Case(String key, Value name, SickDrive drive, Circumstances when) {}
 
     private final Sweep sweep;
     private final Shown shown;
@@ -61,7 +61,7 @@ final class CurveReport {
     private Table table(double[] across, double[][] values) {
         List<Column> columns = new ArrayList<>();
         columns.add(new Column(sweep.condition().key(), sweep.condition().measure()));
-        family.forEach(one -> columns.add(new Column(one.name(), shown.measure())));
+        family.forEach(one -> columns.add(column(one)));
         List<List<Value>> rows = new ArrayList<>();
         for (int i = 0; i < across.length; i++) {
             List<Value> row = new ArrayList<>();
@@ -74,10 +74,17 @@ final class CurveReport {
         return new Table("values", columns, rows);
     }
 
+    /** The only one is called by what is shown. */
+    private Column column(Case one) {
+        return family.size() == 1
+                ? new Column(shown.key(), shown.measure())
+                : new Column(one.key(), shown.measure(), one.name(), true);
+    }
+
     private Figure figure(double[] across, double[][] values) {
         List<Curve> curves = new ArrayList<>();
         for (int f = 0; f < family.size(); f++) {
-            curves.add(new Curve(Value.text(family.get(f).name()), f, f, across, values[f]));
+            curves.add(new Curve(family.get(f).name(), f, f, across, values[f]));
         }
         Axis over = new Axis(
                 Value.word("condition." + sweep.condition().key()),

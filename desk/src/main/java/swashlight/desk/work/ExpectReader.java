@@ -17,6 +17,7 @@ final class ExpectReader {
     private static final double USUAL_RUN = 20; // m
     private static final double USUAL_ROLL = 1; // m
     private static final double HALF_AN_HOUR = 1800; // s
+    private static final double STEEPEST = Math.toRadians(40);
     private static final double REACHED = 343.15; // K, 70 °C
     private static final Set<ReadingKind> USUAL = EnumSet.of(
             ReadingKind.RUN_TIME,
@@ -63,8 +64,8 @@ final class ExpectReader {
         boolean still = rolls || kind == ReadingKind.PUSH_FORCE;
         double distance = rolls ? USUAL_ROLL : USUAL_RUN;
         boolean timed = kind == ReadingKind.RUN_TIME || kind == ReadingKind.ROLL_TIME;
-        OptionalDouble oil = number("oilTemperature", Dimension.TEMPERATURE, 230, 430);
-        OptionalDouble slope = number("slope", Dimension.ANGLE, -0.7, 0.7);
+        OptionalDouble oil = number("oilTemperature", Dimension.TEMPERATURE, 230.15, 430.15);
+        OptionalDouble slope = number("slope", Dimension.ANGLE, -STEEPEST, STEEPEST);
         return new Setup(
                 still ? OptionalDouble.empty() : number("stroke", Dimension.NUMBER, -1, 1),
                 number("throttle", Dimension.NUMBER, 0.2, 1),
@@ -80,7 +81,7 @@ final class ExpectReader {
                 kind == ReadingKind.WARM_TEMPERATURE
                         ? or(number("since", Dimension.TIME, 1, 86_400), HALF_AN_HOUR)
                         : OptionalDouble.empty(),
-                number("ambient", Dimension.TEMPERATURE, 220, 340),
+                number("ambient", Dimension.TEMPERATURE, 223.15, 333.15),
                 Optional.empty(),
                 asked.lifted(),
                 false,

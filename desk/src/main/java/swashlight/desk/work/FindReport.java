@@ -21,6 +21,7 @@ import swashlight.findings.finding.SeverityRange;
 
 /** What a case comes to: the answer first, what it stands on one step behind. */
 final class FindReport {
+    private static final int MOST_TIED = 4;
     private static final int MOST_BARS = 12;
     private static final double SMALLEST_BAR = 0.001; // probability, 1
 
@@ -58,8 +59,11 @@ final class FindReport {
                     .map(cause ->
                             Value.word("find.tied.one", name(cause), Value.of(cause.probability(), Measure.SHARE)))
                     .toList();
-            lines.add(
-                    Sentence.of(conclusion.sameAction() ? "tied.sameAction" : "tied.matters", new Value.Several(tied)));
+            String key = conclusion.sameAction() ? "tied.sameAction" : "tied.matters";
+            lines.add(Sentence.of(key, new Value.Several(tied.subList(0, Math.min(MOST_TIED, tied.size())))));
+            if (tied.size() > MOST_TIED) {
+                lines.add(Sentence.of("tied.more", Value.of(tied.size() - MOST_TIED, Measure.RATIO)));
+            }
         }
         return lines;
     }
@@ -106,7 +110,7 @@ final class FindReport {
     }
 
     static Value chance(double probability, double error) {
-        return new Value.Spread(probability, error, Measure.SHARE);
+        return new Value.Spread(probability, error, Measure.CHANCE);
     }
 
     private Figure picture() {

@@ -65,9 +65,10 @@ final class Inspection {
 
     private static Refusal refusal(FileComplaint complaint) {
         String field = complaint.field().isEmpty() ? "" : ", " + complaint.field();
+        boolean read = !complaint.key().equals("not-found");
         return new Refusal(
                 complaint.key(),
-                complaint.file() + ", line " + complaint.line() + field,
+                complaint.file() + (read ? ", line " + complaint.line() + field : ""),
                 complaint.given(),
                 complaint.wrong(),
                 complaint.right());
@@ -75,7 +76,10 @@ final class Inspection {
 
     /** Notes one thing wrong. */
     void refuse(String key, Stated stated, String wrong, String right) {
-        refusals.add(new Refusal(key, stated.where(), stated.text(), wrong, right));
+        Refusal refusal = new Refusal(key, stated.where(), stated.text(), wrong, right);
+        if (!refusals.contains(refusal)) { // one option may be asked for by several readings
+            refusals.add(refusal);
+        }
     }
 
     /** Notes what others found. */

@@ -48,7 +48,7 @@ class CurvesAndFitsTest {
                 "--csv");
         assertThat(told.code()).isZero();
         assertThat(told.rows()).hasSize(4);
-        assertThat(told.rows().get(0)).isEqualTo("slope (°),with its fault (m/s),sound (m/s)");
+        assertThat(told.rows().get(0)).isEqualTo("slope (°),sick (m/s),sound (m/s)");
         double atStart = loss(told.rows().get(1));
         double atEnd = loss(told.rows().get(3));
         assertThat(atStart).isPositive();
