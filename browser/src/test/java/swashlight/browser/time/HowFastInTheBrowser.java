@@ -29,6 +29,8 @@ public final class HowFastInTheBrowser {
         Map<String, double[]> launches = new LinkedHashMap<>();
         Map<String, double[]> points = new LinkedHashMap<>();
         try (Chromium chromium = Chromium.start()) {
+            double[] opening = chromium.run("time-opening", "proof-javascript").numbers();
+            System.out.printf("opened after %.0f ms (WebAssembly), %.0f ms (JavaScript)%n", opening[0], opening[1]);
             for (int turn = 0; turn < TURNS; turn++) {
                 note(jvm, here(), launches, points);
                 for (String target : new String[] {"webassembly", "javascript"}) {
