@@ -20,6 +20,9 @@ final class ExpectCommand extends DeskCommand {
     @Parameters(index = "0..*", arity = "0..*", paramLabel = "READING", descriptionKey = "reading")
     private List<String> kinds = new ArrayList<>();
 
+    @Option(names = "--case", paramLabel = "CASE")
+    private String machineCase;
+
     @Mixin
     private DriveOptions drive;
 
@@ -36,6 +39,9 @@ final class ExpectCommand extends DeskCommand {
 
     @Mixin
     private TableOptions table;
+
+    @Mixin
+    private PictureOptions picture;
 
     ExpectCommand(Session session) {
         super(session);
@@ -90,7 +96,13 @@ final class ExpectCommand extends DeskCommand {
     Outcome outcome() {
         List<Stated> stated =
                 kinds.stream().map(kind -> new Stated("READING", kind)).toList();
-        ExpectAsked asked = new ExpectAsked(stated, conditions, lifted, backwards, seed);
+        ExpectAsked asked = new ExpectAsked(
+                Named.machineCase(session(), Optional.ofNullable(machineCase)),
+                stated,
+                conditions,
+                lifted,
+                backwards,
+                seed);
         return Desk.expect(drive.asked(session()), asked);
     }
 
@@ -102,5 +114,10 @@ final class ExpectCommand extends DeskCommand {
     @Override
     Optional<TableOptions> table() {
         return Optional.of(table);
+    }
+
+    @Override
+    Optional<PictureOptions> picture() {
+        return Optional.of(picture);
     }
 }

@@ -15,6 +15,7 @@ import swashlight.desk.text.Writing;
 final class BarChart {
     private static final int BAR = 26; // px for a bar and the gap to the next
     private static final int AROUND = 110; // px for title and axis
+    private static final double ROOM = 2; // margins to the right of an interval, for its two numbers
     private static final double MARGIN = 0.16; // of the longest bar, free for its number, 1
 
     private final Figure.Bars figure;
@@ -43,15 +44,20 @@ final class BarChart {
         XYPlot plot = new XYPlot(null, across, down, null);
         for (int i = 0; i < names.length; i++) {
             Bar bar = figure.bars().get(i);
-            plot.addAnnotation(new BarMark(
-                    i, shown(bar.from()), shown(bar.to()), bar.kind(), writing.number(longer(bar), measure())));
+            plot.addAnnotation(new BarMark(i, shown(bar.from()), shown(bar.to()), bar.kind(), number(bar)));
         }
         JFreeChart chart = Look.chart(writing.of(figure.title()), plot, false);
         plot.setRangeGridlinesVisible(false);
-        plot.setDomainZeroBaselineVisible(true);
+        plot.setDomainZeroBaselineVisible(!figure.intervals());
         plot.setDomainZeroBaselineStroke(Look.THICK);
         plot.setDomainZeroBaselinePaint(Look.INK);
         return chart;
+    }
+
+    private String number(Bar bar) {
+        return figure.intervals()
+                ? writing.number(bar.from(), measure()) + " … " + writing.number(bar.to(), measure())
+                : writing.number(longer(bar), measure());
     }
 
     private static double longer(Bar bar) {
@@ -59,13 +65,16 @@ final class BarChart {
     }
 
     private Range range() {
-        double low = 0;
-        double high = 0;
+        double low = figure.intervals() ? Double.MAX_VALUE : 0;
+        double high = figure.intervals() ? -Double.MAX_VALUE : 0;
         for (Bar bar : figure.bars()) {
             low = Math.min(low, Math.min(shown(bar.from()), shown(bar.to())));
             high = Math.max(high, Math.max(shown(bar.from()), shown(bar.to())));
         }
         double margin = MARGIN * Math.max(high - low, 1e-9);
+        if (figure.intervals()) {
+            return new Range(low - margin, high + ROOM * margin);
+        }
         return new Range(low < 0 ? low - margin : 0, high > 0 ? high + margin : 0);
     }
 

@@ -14,10 +14,15 @@ public sealed interface Figure {
         }
     }
 
-    /** Horizontal bars, each from a low to a high value around one mark. */
-    record Bars(Value title, Axis across, List<Bar> bars) implements Figure {
+    /** Horizontal bars, each from a low to a high value; intervals need no zero on their axis. */
+    record Bars(Value title, Axis across, List<Bar> bars, boolean intervals) implements Figure {
         public Bars {
             bars = List.copyOf(bars);
+        }
+
+        /** Bars around zero. */
+        public Bars(Value title, Axis across, List<Bar> bars) {
+            this(title, across, bars, false);
         }
     }
 

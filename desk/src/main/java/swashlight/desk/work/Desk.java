@@ -179,10 +179,17 @@ public final class Desk {
     /** What readings should be on a machine, and on a sick one beside it. */
     public static Outcome expect(DriveAsked drive, ExpectAsked asked) {
         return answered(inspection -> {
+            ExpectReader reader = new ExpectReader(asked, inspection);
+            if (asked.machineCase().isPresent()) {
+                MachineCase machine = reader.machine(drive);
+                SickDrive sick = new SickDrive(machine.drive(), AilmentReader.read(drive.faults(), inspection));
+                inspection.close();
+                return ExpectReport.measured(sick, machine, asked.seed());
+            }
             SickDrive opened = DriveShelf.open(drive, inspection);
-            List<Reading> readings = new ExpectReader(asked, inspection).readings();
+            List<Reading> readings = reader.readings();
             inspection.close();
-            return ExpectReport.of(opened, asked, readings);
+            return ExpectReport.of(opened, readings, asked.seed());
         });
     }
 

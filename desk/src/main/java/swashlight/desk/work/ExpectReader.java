@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import swashlight.drive.description.Dimension;
+import swashlight.findings.reading.MachineCase;
 import swashlight.findings.reading.Reading;
 import swashlight.findings.reading.ReadingKind;
 import swashlight.findings.reading.Setup;
@@ -35,6 +36,17 @@ final class ExpectReader {
     ExpectReader(ExpectAsked asked, Inspection inspection) {
         this.asked = asked;
         this.inspection = inspection;
+    }
+
+    /** The case whose readings are asked about; it brings its drive, its readings and their conditions. */
+    MachineCase machine(DriveAsked drive) {
+        asked.besideCase(drive)
+                .ifPresent(stated -> inspection.refuse(
+                        "case-and-more",
+                        stated,
+                        "a case brings its own drive, readings and conditions",
+                        "leave it out, or leave out --case"));
+        return inspection.filed(() -> CaseShelf.open(asked.machineCase())).machineCase();
     }
 
     List<Reading> readings() {
