@@ -33,12 +33,27 @@ public final class Desk {
             DriveFile file = inspection.filed(() -> DriveShelf.file(drive));
             List<Line> remarks = new ArrayList<>();
             write.ifPresent(path -> {
+                notOntoItself(drive, path, inspection);
                 inspection.refuse(Paper.write(path, DriveFiles.write(file, Syntax.of(path.toString(), ""), units)));
                 remarks.add(Sentence.of("written", Value.text(path.toString())));
             });
             inspection.close();
             return new CheckReport(file).outcome(remarks);
         });
+    }
+
+    /** What somebody wrote by hand, with its remarks, is not replaced by what the program writes. */
+    private static void notOntoItself(DriveAsked drive, Path write, Inspection inspection) {
+        boolean same = drive.source().stream()
+                .anyMatch(read -> Path.of(read.text())
+                        .toAbsolutePath()
+                        .normalize()
+                        .equals(write.toAbsolutePath().normalize()));
+        if (same) {
+            Stated stated = new Stated("--write", write.toString());
+            inspection.refuse("same-file", stated, "this is the description itself", "name another file");
+            inspection.close();
+        }
     }
 
     /** How a drive runs under some circumstances, and where every litre a minute and every watt goes. */
