@@ -40,7 +40,7 @@ final class ChamberSet {
     private final double shoeMouth; // m²
     private final double portArea; // m²
     private final double overlap; // rad
-    private final double ramp; // rad
+    private final double perRamp; // 1/rad
     private final double grooveArea; // m²
     private final double grooveAngle; // rad
     private final double turnCos;
@@ -91,7 +91,7 @@ final class ChamberSet {
         shoeConductance = Math.PI * shoe * shoe * shoe / (6 * Math.log(2.5)); // land proportions as in the steady view
         portArea = get(vector, place, UnitProperty.PORT_AREA);
         overlap = get(vector, place, UnitProperty.PORT_OVERLAP);
-        ramp = get(vector, place, UnitProperty.PORT_RAMP);
+        perRamp = 1 / get(vector, place, UnitProperty.PORT_RAMP);
         grooveArea = get(vector, place, UnitProperty.GROOVE_AREA);
         grooveAngle = get(vector, place, UnitProperty.GROOVE_ANGLE);
         faceDrag = new FaceGap(
@@ -165,9 +165,9 @@ final class ChamberSet {
 
     /** Area of kidney A's opening for a chamber at φ in (−π/2, 3π/2), m². */
     double opening(double phi) {
-        double in = (phi - overlap) / ramp + 0.5;
-        double out = (Math.PI - overlap - phi) / ramp + 0.5;
-        double port = portArea * smooth(in) * smooth(out);
+        double in = (phi - overlap) * perRamp + 0.5;
+        double out = (Math.PI - overlap - phi) * perRamp + 0.5;
+        double port = in > 0 && out > 0 ? portArea * smooth(in) * smooth(out) : 0;
         if (grooveArea > 0 && grooveAngle > 0) {
             port += grooveArea
                     * smooth((phi - overlap) / grooveAngle + 1)
@@ -221,19 +221,19 @@ final class ChamberSet {
             double slopeA = 0;
             if (gainA[k] > 0) {
                 double x = sideA - p;
-                double square = x * x + SQUARE_TRANSITION;
-                double g = gainA[k] / Math.sqrt(Math.sqrt(square));
+                double inverse = 1 / (x * x + SQUARE_TRANSITION);
+                double g = gainA[k] * Math.sqrt(Math.sqrt(inverse));
                 flowA = g * x;
-                slopeA = g * (1 - 0.5 * x * x / square);
+                slopeA = g * (1 - 0.5 * x * x * inverse);
             }
             double flowB = 0;
             double slopeB = 0;
             if (gainB[k] > 0) {
                 double x = sideB - p;
-                double square = x * x + SQUARE_TRANSITION;
-                double g = gainB[k] / Math.sqrt(Math.sqrt(square));
+                double inverse = 1 / (x * x + SQUARE_TRANSITION);
+                double g = gainB[k] * Math.sqrt(Math.sqrt(inverse));
                 flowB = g * x;
-                slopeB = g * (1 - 0.5 * x * x / square);
+                slopeB = g * (1 - 0.5 * x * x * inverse);
             }
             double lost = leakGain[k] * (oil.gapPressure - caseGap);
             double lostSlope = leakGain[k] * oil.gapSlope;
@@ -281,9 +281,10 @@ final class ChamberSet {
                 moved = Math.max(least, least + 0.1 * (old - least));
             }
             pressure[k] = moved;
-            double size = Math.abs(change) / (SCALE + Math.abs(moved));
-            if (size > worst) {
-                worst = size;
+            double size = Math.abs(change);
+            double scale = SCALE + Math.abs(moved);
+            if (!(size <= worst * scale)) {
+                worst = size / scale;
             }
         }
         return worst;

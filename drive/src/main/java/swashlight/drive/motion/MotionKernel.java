@@ -22,7 +22,7 @@ import swashlight.drive.oil.OilAt;
 final class MotionKernel {
     static final double GAMMA = 1 - Math.sqrt(0.5); // 1
     private static final int NEWTON_STEPS = 25;
-    private static final double NEWTON_TOLERANCE = 1e-6; // of pressures; what is left is of its square
+    private static final double MOST_NEWTON_CHANGE = 1e-3; // of pressures in the last Newton step; what is left is of its square, 1
 
     final ChamberSet pump;
     final ChamberSet motor;
@@ -64,6 +64,7 @@ final class MotionKernel {
     private final double[] startSides = new double[3];
     private final PressurePath path;
     private double lastStep = 1; // s
+    private final double newtonChange; // largest change that ends a Newton iteration, 1
     private double startEngine;
     private double startPumpSpeed;
     private double startMotorSpeed;
@@ -73,9 +74,10 @@ final class MotionKernel {
     private double startSwash;
     double errorEstimate; // of the last step, 1
 
-    MotionKernel(double[] vector, OilAt oilAt, double casePressure) {
+    MotionKernel(double[] vector, OilAt oilAt, double casePressure, double tolerance) {
         this.vector = vector;
         this.casePressure = casePressure;
+        newtonChange = Math.min(MOST_NEWTON_CHANGE, tolerance);
         pump = new ChamberSet(vector, Place.PUMP);
         motor = new ChamberSet(vector, Place.MOTOR);
         sides = new SideSystem(vector);
@@ -197,18 +199,19 @@ final class MotionKernel {
      * One step.
      *
      * @param step s
-     * @param wantedSwash rad
+     * @param midSwash wanted at {@link #GAMMA} of the step, rad
+     * @param endSwash wanted at its end, rad
      * @return false when the oil could not be solved; the state is then as before
      */
-    boolean step(double step, double wantedSwash) {
+    boolean step(double step, double midSwash, double endSwash) {
         begin();
         double tau = GAMMA * step;
         path.foresee(step / lastStep * GAMMA);
-        boolean solved = stage(tau, tau, wantedSwash, 1, 0);
+        boolean solved = stage(tau, tau, midSwash, 1, 0);
         if (solved) {
             double carry = (1 - GAMMA) / GAMMA;
             path.lean(carry);
-            solved = stage(tau, step, wantedSwash, 1 - carry, carry);
+            solved = stage(tau, step, endSwash, 1 - carry, carry);
         }
         if (!solved) {
             back();
@@ -317,7 +320,7 @@ final class MotionKernel {
             if (!(worst < 1e300)) {
                 return false;
             }
-            if (worst < NEWTON_TOLERANCE) {
+            if (worst < newtonChange) {
                 sides.beginBook();
                 pump.book(tau, changeA, changeB, sides);
                 motor.book(tau, changeA, changeB, sides);

@@ -148,7 +148,7 @@ public final class MotionRun {
         double length = wanted;
         while (true) {
             control(kernel.time + length);
-            if (kernel.step(length, kernel.wantedSwash(duty.stroke().at(kernel.time + length)))) {
+            if (kernel.step(length, wantedSwash(MotionKernel.GAMMA * length), wantedSwash(length))) {
                 break;
             }
             rejected++;
@@ -163,6 +163,10 @@ public final class MotionRun {
         foreseen = length * Math.max(0.3, Math.min(2, growth));
         warm(length);
         watch(length);
+    }
+
+    private double wantedSwash(double ahead) {
+        return kernel.wantedSwash(duty.stroke().at(kernel.time + ahead));
     }
 
     private void control(double time) {

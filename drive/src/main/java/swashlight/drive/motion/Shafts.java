@@ -29,6 +29,9 @@ final class Shafts {
 
     private static final double GRAVITY = 9.80665; // m/s², ISO 80000-3
     private static final double STRIBECK = 4; // breakaway fades over this many stiction speeds, 1
+    private static final double FADED = 40; // e to minus this is lost beside 1, unit 1
+    private static final double SPEED_SHARE = 1e-6; // of a speed, ends an iteration; what is left is of its square, 1
+    private static final double GROUND_SHARE = 1e-8; // likewise of the ground speed, 1
 
     private final double[] vector;
     private final double pumpInertia; // kg·m²
@@ -166,7 +169,7 @@ final class Shafts {
             double dp = -(a * r2 - c * r1) / determinant;
             e = Math.max(0, e + de);
             p += dp;
-            if (Math.abs(de) + Math.abs(dp) < 1e-9 * (1 + Math.abs(p))) {
+            if (Math.abs(de) + Math.abs(dp) < SPEED_SHARE * (1 + Math.abs(p))) {
                 break;
             }
         }
@@ -229,7 +232,7 @@ final class Shafts {
             double dv = -(a * r2 - c * r1) / determinant;
             w += dw;
             v += dv;
-            if (Math.abs(dw) < 1e-9 * (1 + Math.abs(w)) && Math.abs(dv) < 1e-11 * (1 + Math.abs(v))) {
+            if (Math.abs(dw) < SPEED_SHARE * (1 + Math.abs(w)) && Math.abs(dv) < GROUND_SHARE * (1 + Math.abs(v))) {
                 break;
             }
         }
@@ -278,7 +281,7 @@ final class Shafts {
 
         void at(double speed) {
             double x = speed / (STRIBECK * STICTION_SPEED);
-            double extra = (breakaway - 1) * Math.exp(-x * x);
+            double extra = x * x < FADED ? (breakaway - 1) * Math.exp(-x * x) : 0;
             double magnitude = dry * (1 + extra);
             double magnitudeSlope = -dry * extra * 2 * x / (STRIBECK * STICTION_SPEED);
             double sign = sign(speed);
