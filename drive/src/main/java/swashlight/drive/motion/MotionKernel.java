@@ -41,7 +41,6 @@ final class MotionKernel {
     private final double pumpThrust; // 1
     private final double motorFriction; // 1
     private final double motorThrust; // 1
-    private final double charge; // m³/rev
     private final double fullAngle; // rad
     private final double swashRate; // rad/s
     private final double returnRate; // rad/s
@@ -96,7 +95,6 @@ final class MotionKernel {
         pumpThrust = get(Place.PUMP, UnitProperty.THRUST_FRICTION);
         motorFriction = get(Place.MOTOR, UnitProperty.FRICTION_COEFFICIENT);
         motorThrust = get(Place.MOTOR, UnitProperty.THRUST_FRICTION);
-        charge = vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
         fullAngle = vector[UnitParameter.pump(UnitProperty.FULL_SWASH_ANGLE).index()];
         motor.swash(vector[UnitParameter.motor(UnitProperty.FULL_SWASH_ANGLE).index()]);
         swashRate = vector[InputParameter.CONTROL_SWASH_RATE.index()];
@@ -359,7 +357,7 @@ final class MotionKernel {
     }
 
     private double chargeTorque() {
-        return charge / (2 * Math.PI) * (sides.pressure[SideSystem.G] - casePressure);
+        return sides.charge.there() ? sides.charge.torque(sides.pressure[SideSystem.G] - casePressure) : 0;
     }
 
     /** Dry friction of a unit with its coefficients for pistons and thrust bearing, 1; N·m. */

@@ -56,9 +56,7 @@ final class SideSystem {
     private final double reliefA; // Pa
     private final double reliefB; // Pa
     private final double reliefGain; // m³/(s·Pa)
-    private final double charge; // m³/rev
-    private final double chargeRelief; // Pa
-    private final double chargeReliefGain; // m³/(s·Pa)
+    final ChargePump charge;
 
     double perViscosity; // 1/(Pa·s)
     double orificeFactor; // m³/s per m² and Pa^½
@@ -107,9 +105,7 @@ final class SideSystem {
         reliefA = vector[LoopParameter.RELIEF_A.index()];
         reliefB = vector[LoopParameter.RELIEF_B.index()];
         reliefGain = vector[LoopParameter.RELIEF_SLOPE.index()];
-        charge = vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
-        chargeRelief = vector[MakeUpParameter.CHARGE_RELIEF.index()];
-        chargeReliefGain = vector[MakeUpParameter.CHARGE_RELIEF_SLOPE.index()];
+        charge = new ChargePump(vector);
     }
 
     private double get(Place place, UnitProperty property) {
@@ -179,7 +175,7 @@ final class SideSystem {
         relief(B, A, reliefB);
         giving(A);
         giving(B);
-        makeUp();
+        makeUp(oil.cavityPressure);
     }
 
     private void crack(int side, double area) {
@@ -221,18 +217,15 @@ final class SideSystem {
         }
     }
 
-    private void makeUp() {
-        withCase(G, filterConductance * (casePressure - pressure[G]), -filterConductance);
-        makeUpFlow = filterConductance * (casePressure - pressure[G]);
-        if (charge > 0) {
-            withCase(G, charge * pumpTurns, 0);
-            makeUpFlow += charge * pumpTurns;
-            double over = pressure[G] - casePressure - chargeRelief;
-            if (over > 0) {
-                double relieved = chargeReliefGain * ramp(over, chargeRelief);
-                withCase(G, -relieved, -chargeReliefGain * rampSlope(over, chargeRelief));
-                makeUpFlow -= relieved;
-            }
+    private void makeUp(double cavityPressure) {
+        double gauge = pressure[G] - casePressure;
+        makeUpFlow = filterConductance * charge.forwardDrop(-gauge);
+        withCase(G, makeUpFlow, -filterConductance * charge.forwardDropSlope(-gauge));
+        if (charge.there()) {
+            double given = charge.flow(pumpTurns, filterConductance * (casePressure - cavityPressure));
+            double relieved = charge.relieved(gauge);
+            withCase(G, given - relieved, -charge.relievedSlope(gauge));
+            makeUpFlow += given - relieved;
         }
         check(A, checkA);
         check(B, checkB);
@@ -384,7 +377,7 @@ final class SideSystem {
         return over <= 0 ? 0 : over < knee ? over * over / (2 * knee) : over - knee / 2;
     }
 
-    private static double rampSlope(double over, double setting) {
+    static double rampSlope(double over, double setting) {
         double knee = 0.05 * setting + 1;
         return over <= 0 ? 0 : over < knee ? over / knee : 1;
     }
