@@ -15,7 +15,8 @@ import swashlight.drive.description.MakeUpParameter;
  * Source: definitions; the joint with the filter is a smooth lesser-of-two (own form). SI; flat workspace of {@link MotionKernel}.
  */
 final class ChargePump {
-    private static final double ONE_WAY = 2e4; // Pa: scale of the soft start of the non-return valve beside it, as in the steady view
+    private static final double ONE_WAY =
+            2e4; // Pa: scale of the soft start of the non-return valve beside it, as in the steady view
 
     private final double displacement; // m³/rev
     private final double setting; // Pa

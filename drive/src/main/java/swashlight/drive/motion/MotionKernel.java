@@ -22,7 +22,8 @@ import swashlight.drive.oil.OilAt;
 final class MotionKernel {
     static final double GAMMA = 1 - Math.sqrt(0.5); // 1
     private static final int NEWTON_STEPS = 25;
-    private static final double MOST_NEWTON_CHANGE = 1e-3; // of pressures in the last Newton step; what is left is of its square, 1
+    private static final double MOST_NEWTON_CHANGE =
+            1e-3; // of pressures in the last Newton step; what is left is of its square, 1
 
     final ChamberSet pump;
     final ChamberSet motor;

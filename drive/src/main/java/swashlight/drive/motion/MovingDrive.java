@@ -71,7 +71,8 @@ public final class MovingDrive {
         if (!(tolerance >= 1e-6 && tolerance <= 1e-2)) {
             throw new IllegalArgumentException("tolerance is " + tolerance + "; it must lie between 1e-6 and 1e-2");
         }
-        MotionKernel kernel = new MotionKernel(vector, oil.at(duty.oilTemperature()), duty.ambientPressure(), tolerance);
+        MotionKernel kernel =
+                new MotionKernel(vector, oil.at(duty.oilTemperature()), duty.ambientPressure(), tolerance);
         Shafts shafts = kernel.shafts;
         shafts.lifted = duty.footing() == MotionDuty.Footing.LIFTED;
         shafts.held = duty.footing() == MotionDuty.Footing.HELD;
