@@ -10,8 +10,6 @@ import swashlight.desk.work.Refusal;
 
 /** One command made ready for picocli: its help texts, and what happens when it is called wrongly or breaks. */
 final class Run {
-    private static final int WIDTH = 100;
-
     private Run() {}
 
     static CommandLine of(Catalogue command, Session session) {
@@ -20,7 +18,7 @@ final class Run {
         ResourceBundle words = new HelpWords(command.word());
         line.setCommandName("swashlight " + command.word());
         line.setResourceBundle(words);
-        line.setUsageHelpWidth(WIDTH);
+        line.setUsageHelpWidth(session.width());
         line.setOut(session.out());
         line.setErr(session.err());
         line.setParameterExceptionHandler((wrong, arguments) -> refuse(wrong, command, session));

@@ -24,7 +24,7 @@ public final class Swashlight {
         Ink ink = CommandLine.Help.Ansi.AUTO.enabled() ? Ink.TERMINAL : Ink.PLAIN;
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
-        int code = run(arguments, new Session(out, err, ink, Path.of("")));
+        int code = run(arguments, new Session(out, err, ink, Path.of(""), LineWidth.of(ink)));
         out.flush();
         err.flush();
         System.exit(code);

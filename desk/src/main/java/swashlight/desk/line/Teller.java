@@ -63,7 +63,10 @@ final class Teller {
         return switch (wish.form()) {
             case JSON -> JsonPage.of(report, writing);
             case CSV -> report.table().map(new CsvPage(writing)::of).orElse("");
-            case TEXT -> new TextPage(writing, wish.out().isPresent() ? Ink.PLAIN : session.ink()).of(report);
+            case TEXT ->
+                wish.out().isPresent()
+                        ? new TextPage(writing, Ink.PLAIN, LineWidth.IN_FILES).of(report)
+                        : new TextPage(writing, session.ink(), session.width()).of(report);
         };
     }
 

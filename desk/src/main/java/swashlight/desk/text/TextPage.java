@@ -11,15 +11,17 @@ import swashlight.desk.report.Table;
 
 /** A report as text for a terminal or a file: sentences wrapped, facts in two columns, tables, chapters under their headings. */
 public final class TextPage {
-    private static final int WIDTH = 100;
+    private static final int LEAST = 30; // characters for the value of a fact, however long its name
 
     private final Writing writing;
     private final Ink ink;
+    private final int width;
 
-    /** A page in some words, units and ink. */
-    public TextPage(Writing writing, Ink ink) {
+    /** A page in some words, units and ink, so many characters wide. */
+    public TextPage(Writing writing, Ink ink, int width) {
         this.writing = writing;
         this.ink = ink;
+        this.width = width;
     }
 
     /** The whole report, ending with a new line. */
@@ -38,21 +40,28 @@ public final class TextPage {
             }
             if (line instanceof Sentence sentence) {
                 boolean answer = page.isEmpty();
-                for (String text : wrapped(sentence(reportKey, sentence), indent)) {
+                for (String text : wrapped(sentence(reportKey, sentence), indent, width)) {
                     page.add(answer ? ink.strong(text) : text);
                 }
             } else if (line instanceof Fact fact) {
                 String name = name(reportKey, fact.key());
-                String gap = " ".repeat(Math.max(0, names - name.length()) + 2);
-                page.add(indent + name + gap + writing.of(fact.value()));
+                String start = indent + name + " ".repeat(Math.max(0, names - name.length()) + 2);
+                page.addAll(hanging(start, writing.of(fact.value()), Math.max(LEAST, width - start.length())));
             } else if (line instanceof Table table) {
-                new TextTable(writing, ink, reportKey, table).lines().forEach(text -> page.add(indent + text));
+                new TextTable(writing, ink, reportKey, table, tableWidth(indent))
+                        .lines()
+                        .forEach(text -> page.add(indent + text));
             } else if (line instanceof Chapter chapter) {
                 page.add(indent + ink.strong(name(reportKey, chapter.key())));
                 write(page, reportKey, chapter.lines(), indent + "  ");
             }
             before = line;
         }
+    }
+
+    /** In files and pipes rows stay whole, for those who search them line by line. */
+    private int tableWidth(String indent) {
+        return ink == Ink.PLAIN ? Integer.MAX_VALUE : width - indent.length();
     }
 
     private int nameWidth(String reportKey, List<Line> lines) {
@@ -72,14 +81,23 @@ public final class TextPage {
         return Words.fill(words, sentence.values(), writing::of);
     }
 
-    /** Text broken at spaces to the page's width; a new line in the words stays one. */
-    static List<String> wrapped(String text, String indent) {
+    /** Text after a start, its further lines below its first. */
+    static List<String> hanging(String start, String text, int room) {
+        List<String> lines = new ArrayList<>();
+        for (String line : wrapped(text, "", room)) {
+            lines.add((lines.isEmpty() ? start : " ".repeat(start.length())) + line);
+        }
+        return lines;
+    }
+
+    /** Text broken at spaces to a width; a new line in the words stays one. */
+    private static List<String> wrapped(String text, String indent, int width) {
         List<String> lines = new ArrayList<>();
         for (String paragraph : text.split("\n", -1)) {
             StringBuilder line = new StringBuilder(indent);
             boolean empty = true;
             for (String word : paragraph.split(" ")) {
-                if (!empty && line.length() + 1 + word.length() > WIDTH) {
+                if (!empty && line.length() + 1 + word.length() > width) {
                     lines.add(line.toString());
                     line = new StringBuilder(indent);
                     empty = true;

@@ -10,6 +10,7 @@ import swashlight.desk.report.Value;
 /** A table as lines of text: words to the left, numbers to the right with equal decimals, units in the heading. */
 final class TextTable {
     private static final String GAP = "  ";
+    private static final int LEAST_WORDS = 24; // characters for a last column of words
     private static final int DIGITS = 5; // of the largest number of a column
     private static final double WIDE = 1e3; // pure numbers that differ by more are not lined up, 1
     private static final int EACH_ITS_OWN = -1;
@@ -19,32 +20,42 @@ final class TextTable {
     private final Ink ink;
     private final Table table;
     private final String reportKey;
+    private final int width;
     private final List<List<String>> cells = new ArrayList<>();
     private final int[] widths;
 
-    TextTable(Writing writing, Ink ink, String reportKey, Table table) {
+    TextTable(Writing writing, Ink ink, String reportKey, Table table, int width) {
         this.writing = writing;
         this.ink = ink;
         this.table = table;
         this.reportKey = reportKey;
+        this.width = width;
         this.widths = new int[table.columns().size()];
         fill();
     }
 
-    /** The lines, heading first. */
+    /** The lines, heading first; where the table is too wide, a last column of words is broken. */
     List<String> lines() {
         List<String> lines = new ArrayList<>();
+        int last = widths.length - 1;
         for (List<String> row : cells) {
             StringBuilder line = new StringBuilder();
-            for (int i = 0; i < widths.length; i++) {
-                String pad = " ".repeat(widths[i] - row.get(i).length());
-                boolean right = table.columns().get(i).measure() != Measure.NONE;
-                line.append(i == 0 ? "" : GAP).append(right ? pad + row.get(i) : row.get(i) + pad);
+            for (int i = 0; i < last; i++) {
+                line.append(padded(row, i)).append(GAP);
             }
-            String text = line.toString().stripTrailing();
-            lines.add(lines.isEmpty() ? ink.faint(text) : text);
+            boolean words = table.columns().get(last).measure() == Measure.NONE;
+            List<String> broken = words && last > 0
+                    ? TextPage.hanging(line.toString(), row.get(last), Math.max(LEAST_WORDS, width - line.length()))
+                    : List.of(line + padded(row, last));
+            boolean heading = lines.isEmpty();
+            broken.forEach(text -> lines.add(heading ? ink.faint(text.stripTrailing()) : text.stripTrailing()));
         }
         return lines;
+    }
+
+    private String padded(List<String> row, int i) {
+        String pad = " ".repeat(widths[i] - row.get(i).length());
+        return table.columns().get(i).measure() == Measure.NONE ? row.get(i) + pad : pad + row.get(i);
     }
 
     private void fill() {
