@@ -2,7 +2,6 @@ package swashlight.desk.line;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -12,7 +11,7 @@ import swashlight.desk.work.Stated;
 
 /** One quantity over one condition. */
 @Command
-final class CurveCommand extends DeskCommand {
+final class CurveCommand extends StateCommand {
     @Option(names = "--show", paramLabel = "QUANTITY")
     private String show = "speed";
 
@@ -22,18 +21,6 @@ final class CurveCommand extends DeskCommand {
     @Option(names = "--beside", paramLabel = "CONDITION=VALUE|sound")
     private List<String> beside = new ArrayList<>();
 
-    @Mixin
-    private DriveOptions drive;
-
-    @Mixin
-    private ConditionOptions conditions;
-
-    @Mixin
-    private TableOptions table;
-
-    @Mixin
-    private PictureOptions picture;
-
     CurveCommand(Session session) {
         super(session);
     }
@@ -41,20 +28,10 @@ final class CurveCommand extends DeskCommand {
     @Override
     Outcome outcome() {
         return Desk.curve(
-                drive.asked(session()),
-                conditions.asked(session()),
+                drive(),
+                conditions(),
                 new Stated("--show", show),
                 sweep.asked(),
                 beside.stream().map(text -> new Stated("--beside", text)).toList());
-    }
-
-    @Override
-    Optional<TableOptions> table() {
-        return Optional.of(table);
-    }
-
-    @Override
-    Optional<PictureOptions> picture() {
-        return Optional.of(picture);
     }
 }

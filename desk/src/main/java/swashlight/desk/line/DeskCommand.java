@@ -3,13 +3,19 @@ package swashlight.desk.line;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 import swashlight.desk.work.Outcome;
 import swashlight.files.unit.UnitSystem;
 
 /** What every command is: a question to the desk, and the wish how to have the answer. */
 abstract class DeskCommand implements Callable<Integer> {
     private final Session session;
+
+    @Spec
+    private CommandSpec spec;
 
     @Mixin
     private OutputOptions output;
@@ -60,6 +66,10 @@ abstract class DeskCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() {
+        if (output.json && table().map(options -> options.csv).orElse(false)) {
+            String wrong = "--json and --csv are two forms of the same answer: one at a time";
+            throw new ParameterException(spec.commandLine(), wrong);
+        }
         Outcome outcome = patience()
                 .map(words -> Progress.during(session, words, this::outcome))
                 .orElseGet(this::outcome);

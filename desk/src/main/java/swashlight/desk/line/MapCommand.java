@@ -2,7 +2,6 @@ package swashlight.desk.line;
 
 import java.util.Optional;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import swashlight.desk.work.Desk;
 import swashlight.desk.work.Outcome;
@@ -11,7 +10,7 @@ import swashlight.desk.work.SweepAsked;
 
 /** One quantity over two conditions. */
 @Command
-final class MapCommand extends DeskCommand {
+final class MapCommand extends StateCommand {
     @Option(names = "--show", paramLabel = "QUANTITY")
     private String show = "efficiency";
 
@@ -36,18 +35,6 @@ final class MapCommand extends DeskCommand {
     @Option(names = "--upward-to", paramLabel = "VALUE")
     private String upwardTo;
 
-    @Mixin
-    private DriveOptions drive;
-
-    @Mixin
-    private ConditionOptions conditions;
-
-    @Mixin
-    private TableOptions table;
-
-    @Mixin
-    private PictureOptions picture;
-
     MapCommand(Session session) {
         super(session);
     }
@@ -55,8 +42,8 @@ final class MapCommand extends DeskCommand {
     @Override
     Outcome outcome() {
         return Desk.map(
-                drive.asked(session()),
-                conditions.asked(session()),
+                drive(),
+                conditions(),
                 new Stated("--show", show),
                 sweep("--across", across, from, to),
                 sweep("--upward", upward, upwardFrom, upwardTo));
@@ -68,15 +55,5 @@ final class MapCommand extends DeskCommand {
                 Optional.ofNullable(first).map(text -> new Stated(option + " from", text)),
                 Optional.ofNullable(last).map(text -> new Stated(option + " to", text)),
                 steps);
-    }
-
-    @Override
-    Optional<TableOptions> table() {
-        return Optional.of(table);
-    }
-
-    @Override
-    Optional<PictureOptions> picture() {
-        return Optional.of(picture);
     }
 }

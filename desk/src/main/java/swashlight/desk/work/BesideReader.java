@@ -35,7 +35,7 @@ final class BesideReader {
                     "unknown-field",
                     text,
                     "this names no condition",
-                    "sound, or a condition and its value such as oilTemperature=20C; conditions: "
+                    "sound, or a condition and its value such as oil=20C; conditions: "
                             + String.join(", ", Condition.keys()));
             return Optional.empty();
         }

@@ -1,8 +1,6 @@
 package swashlight.desk.work;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -71,14 +69,12 @@ final class DemoReport {
         inspection.close();
         try {
             Files.createDirectories(place);
-            for (Map.Entry<String, Source> demo : all.entrySet()) {
-                Files.write(
-                        place.resolve(demo.getKey() + ".yaml"),
-                        demo.getValue().text().getBytes(StandardCharsets.UTF_8));
-            }
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
+        } catch (IOException | SecurityException broken) {
+            inspection.refuse("not-writable", folder, "this folder cannot be made", "name another folder");
+            inspection.close();
         }
+        all.forEach((name, source) -> inspection.refuse(Paper.write(place.resolve(name + ".yaml"), source.text())));
+        inspection.close();
         List<List<Value>> rows = all.keySet().stream()
                 .map(name -> List.of(Value.text(place.resolve(name + ".yaml").toString())))
                 .toList();

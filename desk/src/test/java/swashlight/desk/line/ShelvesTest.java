@@ -57,6 +57,29 @@ class ShelvesTest {
     }
 
     @Test
+    void aFolderThatCannotBeIsRefused() throws IOException {
+        Files.writeString(folder.resolve("plain"), "a file, no folder");
+        Stranger.Told told = types("swashlight demo --to plain/inside");
+        assertThat(told.code()).isEqualTo(2);
+        assertThat(told.err()).contains("--to", "plain/inside", "cannot be made");
+    }
+
+    @Test
+    void oneFormAtATime() {
+        Stranger.Told told = types("swashlight faults --json --csv");
+        assertThat(told.code()).isEqualTo(2);
+        assertThat(told.err()).contains("--json and --csv");
+    }
+
+    @Test
+    void bytesThatAreNoTextAreNoTable() throws IOException {
+        Files.write(folder.resolve("noise.csv"), new byte[] {'a', ',', 'b', '\n', (byte) 0xff, (byte) 0xfe, 1});
+        Stranger.Told told = types("swashlight fit noise.csv");
+        assertThat(told.code()).isEqualTo(2);
+        assertThat(told.err()).contains("UTF-8").doesNotContain("java.");
+    }
+
+    @Test
     void unknownNamesAreRefusedWithTheNearest() {
         assertThat(types("swashlight demo light-ridr").err()).contains("Did you mean light-rider?");
         assertThat(types("swashlight schema driv").code()).isEqualTo(2);

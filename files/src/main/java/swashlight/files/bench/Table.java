@@ -3,6 +3,7 @@ package swashlight.files.bench;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -58,9 +59,9 @@ final class Table {
                 }
             }
         } catch (CSVException | UncheckedIOException broken) {
-            throw broken(file, rows.size() + 2, broken.getMessage());
+            throw broken(file, rows.size() + 2, given(broken.getCause() == null ? broken : broken.getCause()));
         } catch (IOException broken) {
-            throw broken(file, rows.size() + 2, String.valueOf(broken.getMessage()));
+            throw broken(file, rows.size() + 2, given(broken));
         }
         if (header.isEmpty()) {
             throw broken(file, 1, "");
@@ -69,6 +70,11 @@ final class Table {
             header.set(0, header.get(0).substring(1));
         }
         return new Table(file, header, rows);
+    }
+
+    /** What stands there; bytes that are no text have no words. */
+    private static String given(Throwable broken) {
+        return broken instanceof CharacterCodingException ? "" : String.valueOf(broken.getMessage());
     }
 
     private static InputFault broken(String file, long line, String given) {
