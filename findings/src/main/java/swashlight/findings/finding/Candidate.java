@@ -9,8 +9,15 @@ import swashlight.drive.description.MakeUpParameter;
 import swashlight.findings.reading.ReadingKind;
 import swashlight.findings.reading.Setup;
 
-/** A reading that could be taken next: usual procedures, with figures of common practice (no source). */
-record Candidate(String key, String words, ReadingKind kind, Setup setup) {
+/**
+ * A reading that could be taken next: usual procedures, with figures of common practice (no source).
+ *
+ * @param key stable name
+ * @param words what to do, in plain words
+ * @param kind what to read
+ * @param setup under which conditions
+ */
+public record Candidate(String key, String words, ReadingKind kind, Setup setup) {
     private static final double HOT = 353.15; // K, 80 °C
     private static final double COLD = 293.15; // K, 20 °C
     private static final double CLIMB = 0.14; // rad, 8°
@@ -18,7 +25,8 @@ record Candidate(String key, String words, ReadingKind kind, Setup setup) {
     private static final double RUN = 20; // m
     private static final double SHORT_ROLL = 1; // m
 
-    static List<Candidate> of(DriveDescription drive) {
+    /** All that apply to a drive. */
+    public static List<Candidate> of(DriveDescription drive) {
         List<Candidate> all = new ArrayList<>();
         all.add(driving(
                 "input-climb-hot", "read the input speed while climbing, oil hot", ReadingKind.INPUT_SPEED, CLIMB));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import swashlight.findings.belief.Belief;
 import swashlight.findings.cause.Action;
 import swashlight.findings.cause.Cause;
 import swashlight.findings.cause.Part;
@@ -34,6 +35,11 @@ public final class Finder {
 
     /** The finding of a case. */
     public Finding find(MachineCase machine) {
+        return found(machine).finding();
+    }
+
+    /** The finding of a case with what is believed after it. */
+    public Found found(MachineCase machine) {
         Intake intake = new Intake(machine.readings());
         List<Comparison> readings = intake.usable();
         Posterior posterior = new Inference(options.inference(), options.lore())
@@ -48,7 +54,7 @@ public final class Finder {
         Effort effort = effort(posterior);
         Optional<WorstFit> worst = Doubt.worst(table, posterior, readings);
         boolean contradiction = Doubt.contradiction(posterior, readings);
-        return new Finding(
+        Finding finding = new Finding(
                 machine.name(),
                 Concluding.conclude(actions, contradiction, missing.readings()),
                 actions,
@@ -64,6 +70,14 @@ public final class Finder {
                                 leading.stream().map(CauseEvidence::cause).toList(),
                                 options.lore())
                         .done());
+        return new Found(
+                finding,
+                Belief.of(
+                        machine.drive(),
+                        unknowns,
+                        posterior,
+                        options.suspects(),
+                        options.inference().seed()));
     }
 
     private static List<Integer> order(Posterior posterior) {

@@ -11,6 +11,8 @@ import swashlight.findings.evidence.InferenceOptions;
  * @param lore what is known of causes before reading
  */
 public record FinderOptions(InferenceOptions inference, boolean suggestNext, Lore lore) {
+    private static final int SUSPECTS = 240;
+
     /** What a case on the desk gets. */
     public static FinderOptions usual(long seed) {
         return new FinderOptions(InferenceOptions.usual(seed), true, Lore.seeds());
@@ -19,6 +21,16 @@ public record FinderOptions(InferenceOptions inference, boolean suggestNext, Lor
     /** A quick look, for thousands of cases at once. */
     public static FinderOptions quick(long seed) {
         return new FinderOptions(InferenceOptions.quick(seed), false, Lore.seeds());
+    }
+
+    /** How many machines stand for what is believed afterwards. */
+    public int suspects() {
+        return SUSPECTS;
+    }
+
+    /** The same without looking for a reading by knowledge alone. */
+    public FinderOptions withoutNext() {
+        return new FinderOptions(inference, false, lore);
     }
 
     /** The same with other lore. */
