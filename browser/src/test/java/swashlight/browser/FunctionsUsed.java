@@ -18,6 +18,7 @@ final class FunctionsUsed {
     static JavaClasses rooms() {
         return new ClassFileImporter()
                 .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                .withImportOption(location -> !location.contains("-tests.jar"))
                 .importPackages("swashlight.drive", "swashlight.findings", "swashlight.browser");
     }
 

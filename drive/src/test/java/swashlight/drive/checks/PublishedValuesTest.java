@@ -19,16 +19,7 @@ import swashlight.checks.CheckRow;
  * source, its tolerance and why; rows without a law are listed in {@code later.csv} with the room that will answer them.
  */
 final class PublishedValuesTest {
-    private static final Map<String, ToDoubleFunction<CheckRow>> LAWS = Map.of(
-            "oil", OilAnswers::answer,
-            "kinematics", KinematicsAnswers::answer,
-            "gap", GapAnswers::answer,
-            "efficiency", EfficiencyAnswers::answer,
-            "circuit", CircuitAnswers::answer,
-            "vehicle", VehicleAnswers::answer,
-            "heat", HeatAnswers::answer,
-            "gear", GearAnswers::answer,
-            "numerics", PublishedValuesTest::noLaw);
+    private static final Map<String, ToDoubleFunction<CheckRow>> LAWS = Laws.byTheme();
 
     /** Theme {@code units} is answered by the unit table of {@code checks} itself, {@code statistics} by the room findings. */
     private static final List<String> THEMES = CheckBook.themes().stream()
@@ -78,9 +69,5 @@ final class PublishedValuesTest {
                     book.answered().size() + " answered, " + book.waiting().size() + " later");
         }
         System.out.println("published values: " + count);
-    }
-
-    private static double noLaw(CheckRow row) {
-        throw new NoLaw(row);
     }
 }
