@@ -64,14 +64,21 @@ final class Inspection {
     }
 
     private static Refusal refusal(FileComplaint complaint) {
-        String field = complaint.field().isEmpty() ? "" : ", " + complaint.field();
-        boolean read = !complaint.key().equals("not-found");
+        String place = place(complaint);
         return new Refusal(
                 complaint.key(),
-                complaint.file() + (read ? ", line " + complaint.line() + field : ""),
+                complaint.file() + (place.isEmpty() ? "" : ", " + place),
                 complaint.given(),
                 complaint.wrong(),
                 complaint.right());
+    }
+
+    /** Line and field; nothing for a file that could not be read. */
+    static String place(FileComplaint complaint) {
+        if (complaint.key().equals("not-found")) {
+            return "";
+        }
+        return "line " + complaint.line() + (complaint.field().isEmpty() ? "" : ", " + complaint.field());
     }
 
     /** Notes one thing wrong. */

@@ -9,10 +9,12 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Rows of a long piece of work, appended one at a time to a CSV file, so that it may be stopped, even killed, at any row and taken up again. The
- * first line says what the work is: another work is not mixed in. A last line cut short is dropped. Cells carry no commas.
+ * first line says what the work is: another work is not mixed in. A last line cut short is dropped. Cells
+ * with commas or quotation marks stand in quotation marks (RFC 4180).
  */
 final class RowFile {
     private final Optional<Path> file;
@@ -59,7 +61,35 @@ final class RowFile {
         if (whole.length() < text.length()) {
             Files.writeString(path, whole, StandardCharsets.UTF_8);
         }
-        whole.substring(first.length()).lines().forEach(line -> rows.add(List.of(line.split(",", -1))));
+        whole.substring(first.length()).lines().forEach(line -> rows.add(cells(line)));
+    }
+
+    private static List<String> cells(String line) {
+        List<String> cells = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            if (c == '"' && quoted && i + 1 < line.length() && line.charAt(i + 1) == '"') {
+                cell.append('"');
+                i++;
+            } else if (c == '"') {
+                quoted = !quoted;
+            } else if (c == ',' && !quoted) {
+                cells.add(cell.toString());
+                cell.setLength(0);
+            } else {
+                cell.append(c);
+            }
+        }
+        cells.add(cell.toString());
+        return cells;
+    }
+
+    private static String line(List<String> cells) {
+        return cells.stream()
+                .map(cell -> cell.contains(",") || cell.contains("\"") ? '"' + cell.replace("\"", "\"\"") + '"' : cell)
+                .collect(Collectors.joining(","));
     }
 
     /** All rows so far, those of earlier days included. */
@@ -70,12 +100,11 @@ final class RowFile {
     /** Appends a row at once. */
     synchronized void add(List<String> cells) {
         List<String> clean =
-                cells.stream().map(cell -> cell.replaceAll("[,\r\n]+", " ")).toList();
+                cells.stream().map(cell -> cell.replaceAll("[\r\n]+", " ")).toList();
         rows.add(clean);
         file.ifPresent(path -> {
             try {
-                Files.writeString(
-                        path, String.join(",", clean) + "\n", StandardCharsets.UTF_8, StandardOpenOption.APPEND);
+                Files.writeString(path, line(clean) + "\n", StandardCharsets.UTF_8, StandardOpenOption.APPEND);
             } catch (IOException broken) {
                 throw new UncheckedIOException(broken);
             }

@@ -124,7 +124,8 @@ final class SiftWork {
             while (cells.size() < HEADING.size() - 1) {
                 cells.add("");
             }
-            cells.add("line " + first.line() + " " + first.field() + ": " + first.wrong());
+            String place = Inspection.place(first);
+            cells.add(place.isEmpty() ? first.wrong() : place + ": " + first.wrong());
             return cells;
         }
     }

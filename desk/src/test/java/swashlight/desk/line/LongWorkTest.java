@@ -55,6 +55,20 @@ class LongWorkTest {
     }
 
     @Test
+    void namesWithCommasAndQuotesAreTakenUpAgain() throws IOException {
+        Files.createDirectory(folder.resolve("cases"));
+        Files.writeString(folder.resolve("cases/Miller, \"red\" one.yaml"), "format: 1\nkind: case\nname: x\n");
+        Stranger stranger = new Stranger(folder);
+        String line = "swashlight sift cases --to rows.csv --csv";
+        Stranger.Told told = stranger.types(line);
+        assertThat(told.rows()).hasSize(2);
+        assertThat(told.rows().get(1)).contains("Miller, \"\"red\"\" one.yaml", "line 1, drive: the drive is missing");
+        String rows = Files.readString(folder.resolve("rows.csv"));
+        assertThat(stranger.types(line).out()).isEqualTo(told.out());
+        assertThat(folder.resolve("rows.csv")).hasContent(rows);
+    }
+
+    @Test
     void aStudyTakenUpAgainIsTheStudyInOneGo() throws IOException {
         Stranger stranger = new Stranger(folder);
         stranger.types("swashlight study --machines 2 --to parts.csv");
