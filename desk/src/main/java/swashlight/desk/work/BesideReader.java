@@ -51,7 +51,7 @@ final class BesideReader {
                 : Optional.of(new CurveReport.Case(
                         condition.get().key() + "=" + value.text(),
                         Value.word(
-                                "beside.condition",
+                                drive.ails().isEmpty() ? "beside.condition" : "beside.sick.condition",
                                 Value.word("condition." + condition.get().key()),
                                 Value.of(number.getAsDouble(), condition.get().measure())),
                         drive,

@@ -1,6 +1,7 @@
 package swashlight.desk.work;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -50,11 +51,14 @@ final class CurveReport {
                 Value.text(family.get(0).drive().sound().name()),
                 Value.word("shown." + shown.key()),
                 Value.word("condition." + sweep.condition().key())));
-        lines.add(new Chapter("conditions", family.get(0).when().linesWithout(Set.of(sweep.condition()))));
+        lines.add(new Chapter("conditions", shown.lines(family.get(0).when(), Set.of(sweep.condition()))));
         for (SickDrive.Ailment ail : family.get(0).drive().ails()) {
             lines.add(new Chapter("sick", List.of(new swashlight.desk.report.Fact("fault", FaultWords.of(ail)))));
         }
         lines.add(table(across, values));
+        if (Arrays.stream(values).flatMapToDouble(Arrays::stream).anyMatch(Double::isNaN)) {
+            lines.add(Sentence.of(shown == Shown.EFFICIENCY ? "empty.efficiency" : "empty"));
+        }
         return new Outcome.Answered(new Report("curve", lines), List.of(figure(across, values)));
     }
 

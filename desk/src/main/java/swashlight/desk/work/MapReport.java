@@ -1,6 +1,7 @@
 package swashlight.desk.work;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import swashlight.desk.report.Axis;
@@ -42,7 +43,7 @@ final class MapReport {
                 Value.word("condition." + up.condition().key()), up.condition().measure());
         List<Line> lines = new ArrayList<>();
         lines.add(Sentence.of("answer", name, what, over.name(), upward.name()));
-        lines.add(new Chapter("conditions", when.linesWithout(Set.of(across.condition(), up.condition()))));
+        lines.add(new Chapter("conditions", shown.lines(when, Set.of(across.condition(), up.condition()))));
         lines.add(new Table(
                 "values",
                 List.of(
@@ -50,6 +51,9 @@ final class MapReport {
                         new Column(across.condition().key(), across.condition().measure()),
                         new Column(shown.key(), shown.measure())),
                 rows));
+        if (Arrays.stream(values).flatMapToDouble(Arrays::stream).anyMatch(Double::isNaN)) {
+            lines.add(Sentence.of(shown == Shown.EFFICIENCY ? "empty.efficiency" : "empty"));
+        }
         Figure figure = new Figure.Field(
                 Value.word("picture.map", name, what), over, upward, new Axis(what, shown.measure()), xs, ys, values);
         return new Outcome.Answered(new Report("map", lines), List.of(figure));
