@@ -1,6 +1,8 @@
 package swashlight.bench;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -46,31 +48,40 @@ public final class BesidePeers {
             if (run.failed()) {
                 throw new IllegalStateException("stopped at " + run.time() + " s");
             }
-            double[] wall = times(PISTONS, tolerance, rounds);
+            Times times = times(PISTONS, tolerance, rounds);
             all.append(String.format(
                     Locale.ROOT,
                     "Swashlight %s %.6g %.6g %d %d%n",
                     word,
-                    wall[wall.length / 2],
-                    wall[0],
+                    times.wall,
+                    times.busy,
                     run.steps(),
                     run.newtonSteps()));
             all.append(windows.written());
-            System.err.printf("Swashlight %s: %d steps, %.3f s%n", word, run.steps(), wall[wall.length / 2]);
+            System.err.printf(
+                    "Swashlight %s: %d steps, %.3f s, busy %.3f s%n", word, run.steps(), times.wall, times.busy);
         }
         Files.writeString(file, all);
     }
 
-    private static double[] times(int pistons, double tolerance, int rounds) {
+    /** Wall and processor time of one run, s; medians. */
+    private record Times(double wall, double busy) {}
+
+    private static Times times(int pistons, double tolerance, int rounds) {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
         double[] wall = new double[rounds];
+        double[] busy = new double[rounds];
         for (int round = 0; round < rounds; round++) {
             var run = Launch.start(pistons, tolerance);
             long begun = System.nanoTime();
+            long begunBusy = threads.getCurrentThreadCpuTime();
             run.advance(Launch.UNTIL);
             wall[round] = (System.nanoTime() - begun) / 1e9;
+            busy[round] = (threads.getCurrentThreadCpuTime() - begunBusy) / 1e9;
         }
         Arrays.sort(wall);
-        return wall;
+        Arrays.sort(busy);
+        return new Times(wall[rounds / 2], busy[rounds / 2]);
     }
 
     private static void grow(int rounds) {
@@ -78,17 +89,17 @@ public final class BesidePeers {
         for (int pistons = 5; pistons <= 15; pistons += 2) {
             var run = Launch.start(pistons, USUAL);
             run.advance(Launch.UNTIL);
-            double[] wall = times(pistons, USUAL, rounds);
+            Times times = times(pistons, USUAL, rounds);
             System.out.printf(
                     Locale.ROOT,
-                    "%2d + %2d pistons: median %6.1f ms, least %6.1f ms, %d steps, %.2f µs a step, %.3f µs a Newton step%n",
+                    "%2d + %2d pistons: wall %6.1f ms, busy %6.1f ms, %d steps, %.2f µs a step, %.3f µs a Newton step%n",
                     pistons,
                     pistons,
-                    1e3 * wall[rounds / 2],
-                    1e3 * wall[0],
+                    1e3 * times.wall,
+                    1e3 * times.busy,
                     run.steps(),
-                    1e6 * wall[0] / run.steps(),
-                    1e6 * wall[0] / run.newtonSteps());
+                    1e6 * times.busy / run.steps(),
+                    1e6 * times.busy / run.newtonSteps());
         }
     }
 }

@@ -18,10 +18,10 @@ final class PeerTable {
     private static final double SOUGHT_SWING = 0.02;
 
     /** One run as written: a header, then means and swings of each channel. */
-    private record Written(String who, String tolerance, double median, double least, String steps, double[][] rows) {
+    private record Written(String who, String tolerance, double wall, double busy, String steps, double[][] rows) {
         private String words() {
             return String.format(
-                    Locale.ROOT, "%-11s %7s %9.1f %9.1f %8s", who, tolerance, 1e3 * median, 1e3 * least, steps);
+                    Locale.ROOT, "%-11s %7s %9.1f %9.1f %8s", who, tolerance, 1e3 * wall, 1e3 * busy, steps);
         }
     }
 
@@ -56,8 +56,8 @@ final class PeerTable {
     }
 
     private static String heading() {
-        StringBuilder head = new StringBuilder(
-                String.format("%-11s %7s %9s %9s %8s", "who", "tol", "median ms", "least ms", "steps"));
+        StringBuilder head =
+                new StringBuilder(String.format("%-11s %7s %9s %9s %8s", "who", "tol", "wall ms", "busy ms", "steps"));
         for (String mark : new String[] {"", "~"}) {
             for (String name : SHORT) {
                 head.append(String.format(" %6s", mark + name));
@@ -69,30 +69,30 @@ final class PeerTable {
     private static void beside(Judged own, List<Judged> all, double mean, double swing) {
         String mine = String.format(
                 Locale.ROOT,
-                "%s at %s: %.1f ms, %.1f times as fast as time passes (means %.3f %%, swings %.2f %%)",
+                "%s at %s: busy %.1f ms, %.1f times as fast as time passes (means %.3f %%, swings %.2f %%)",
                 OWN,
                 own.run.tolerance,
-                1e3 * own.run.median,
-                Launch.UNTIL / own.run.median,
+                1e3 * own.run.busy,
+                Launch.UNTIL / own.run.busy,
                 100 * own.mean,
                 100 * own.swing);
         System.out.println(mine
                 + cheapest(all, false, mean, swing)
                         .map(peer -> String.format(
                                 Locale.ROOT,
-                                "; cheapest as good: %s at %s, %.1f ms: %.1f times as long, by the least times %.1f",
+                                "; cheapest as good: %s at %s, %.1f ms: %.1f times as long, by the clock on the wall %.1f",
                                 peer.run.who,
                                 peer.run.tolerance,
-                                1e3 * peer.run.median,
-                                peer.run.median / own.run.median,
-                                peer.run.least / own.run.least))
+                                1e3 * peer.run.busy,
+                                peer.run.busy / own.run.busy,
+                                peer.run.wall / own.run.wall))
                         .orElse("; no peer as good"));
     }
 
     private static java.util.Optional<Judged> cheapest(List<Judged> all, boolean own, double mean, double swing) {
         return all.stream()
                 .filter(judged -> judged.run.who.equals(OWN) == own && judged.asGoodAs(mean, swing))
-                .min(Comparator.comparingDouble(judged -> judged.run.median));
+                .min(Comparator.comparingDouble(judged -> judged.run.busy));
     }
 
     private static Judged judged(Written run, Written reference) {
@@ -151,8 +151,8 @@ final class PeerTable {
                     rows[row][w] = Double.parseDouble(numbers[w]);
                 }
             }
-            double median = Double.parseDouble(words[2]);
-            runs.add(new Written(words[0], words[1], median, Double.parseDouble(words[3]), words[4], rows));
+            double wall = Double.parseDouble(words[2]);
+            runs.add(new Written(words[0], words[1], wall, Double.parseDouble(words[3]), words[4], rows));
         }
         return runs;
     }
