@@ -6,6 +6,7 @@ import swashlight.desk.report.Column;
 import swashlight.desk.report.Measure;
 import swashlight.desk.report.Table;
 import swashlight.desk.report.Value;
+import swashlight.files.unit.UnitSystem;
 
 /** A table as lines of text: words to the left, numbers to the right with equal decimals, units in the heading. */
 final class TextTable {
@@ -130,9 +131,10 @@ final class TextTable {
         return Math.max(0, Math.min(mostDecimals(measure), DIGITS - 1 - power));
     }
 
-    private static int mostDecimals(Measure measure) {
+    private int mostDecimals(Measure measure) {
         return switch (measure) {
-            case TEMPERATURE, SHARE, CHANCE, DEVIATIONS, ROTATION, POWER, FORCE, WARMTH -> 1;
+            case TEMPERATURE, SHARE, CHANCE, DEVIATIONS, ROTATION, FORCE, WARMTH -> 1;
+            case POWER -> writing.units() == UnitSystem.US ? 3 : 1; // a horsepower is a large unit
             case PRESSURE, TORQUE, ANGLE -> 2;
             default -> 4;
         };
