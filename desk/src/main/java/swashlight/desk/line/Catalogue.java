@@ -8,6 +8,8 @@ import java.util.stream.Stream;
 /** The commands in the order of work. A command's class is loaded only when it is made. */
 enum Catalogue {
     FIND("find", FindCommand::new),
+    NEXT("next", NextCommand::new),
+    CHOOSE("choose", ChooseCommand::new),
     SIFT("sift", SiftCommand::new),
     CHECK("check", CheckCommand::new),
     POINT("point", PointCommand::new),

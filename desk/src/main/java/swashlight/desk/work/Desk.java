@@ -173,6 +173,16 @@ public final class Desk {
         });
     }
 
+    /** What to do about a machine: every kind of work with its money, time, restored speed and chance of a comeback. */
+    public static Outcome choose(DecisionAsked asked) {
+        return answered(inspection -> ChoiceReport.of(Decision.of(asked, false, inspection)));
+    }
+
+    /** Which reading of a machine to take next, or that none pays any more. */
+    public static Outcome next(DecisionAsked asked) {
+        return answered(inspection -> NextAnswer.of(Decision.of(asked, true, inspection)));
+    }
+
     static Lore lore(Optional<Stated> counted, Inspection inspection) {
         return counted.map(file -> Lore.counted(inspection.filed(() -> TallyFile.read(Path.of(file.text())))))
                 .orElseGet(Lore::seeds);

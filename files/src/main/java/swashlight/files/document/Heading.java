@@ -33,7 +33,7 @@ public record Heading(String name, boolean invented, String about) {
                         given,
                         "this format is not known",
                         "this program reads format " + format));
-        root.choice("kind", Map.of("drive", "drive", "case", "case", "duty", "duty"))
+        root.choice("kind", Map.of("drive", "drive", "case", "case", "duty", "duty", "prices", "prices"))
                 .filter(given -> !given.equals(kind))
                 .ifPresent(given -> root.complain(
                         "wrong-kind",

@@ -11,7 +11,8 @@ import java.util.Map;
  * @param labour of one person, currency/s; unit 1/s
  * @param jobs time and parts of each kind of work; of the exchange without its core
  * @param core what is asked for an exchanged drive until the old one comes back
- * @param comeback what a customer who comes back costs before the right work is done: fetching, time, good will, 1
+ * @param comeback what a customer who comes back costs before the right work is done: fetching, finding the cause for certain this time,
+ *     good will, 1
  * @param downtime what the machine's standing costs the customer, currency/s of work; unit 1/s
  * @param readings time of readings that differs from the usual, by their keys, s
  */
@@ -88,8 +89,8 @@ public record Prices(
         put(jobs, Job.EXCHANGE_DRIVE, 2.3, 0.65 * unit);
         put(jobs, Job.NEW_DRIVE, 2.3, unit);
         Core core = new Core(0.2 * unit, 0.1, 0.1 * unit);
-        double comeback = 1.5 * hourly + 0.1 * unit;
-        return new Prices("units of money", hourly / HOUR, jobs, core, comeback, 0, new HashMap<>());
+        double comeback = 4 * hourly + 0.1 * unit;
+        return new Prices("¤", hourly / HOUR, jobs, core, comeback, 0, new HashMap<>());
     }
 
     private static void put(Map<Job, Price> jobs, Job job, double hours, double parts) {

@@ -1,0 +1,120 @@
+package swashlight.desk.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import swashlight.desk.report.Chapter;
+import swashlight.desk.report.Column;
+import swashlight.desk.report.Line;
+import swashlight.desk.report.Measure;
+import swashlight.desk.report.Report;
+import swashlight.desk.report.Sentence;
+import swashlight.desk.report.Table;
+import swashlight.desk.report.Value;
+import swashlight.findings.finding.Candidate;
+import swashlight.findings.next.Ranking;
+import swashlight.findings.next.ReadingWorth;
+import swashlight.findings.next.Tool;
+
+/** Which reading to take next, by money, each with its cautions; or that no reading pays any more. */
+final class NextAnswer {
+    private static final int MOST_TIED = 4;
+
+    private NextAnswer() {}
+
+    static Outcome of(Decision decision) {
+        Ranking ranking = decision.ranking().orElseThrow();
+        List<Line> lines = new ArrayList<>(first(decision, ranking));
+        lines.add(new Chapter("choice", ChoiceReport.answer(decision)));
+        lines.add(table(ranking));
+        lines.add(Sentence.of("words"));
+        ties(decision).ifPresent(lines::add);
+        List<Line> basis = new ArrayList<>(decision.basis());
+        basis.add(Sentence.of("basis.words"));
+        lines.add(new Chapter("basis", basis));
+        return new Outcome.Answered(new Report("next", lines), List.of());
+    }
+
+    private static List<Line> first(Decision decision, Ranking ranking) {
+        List<Line> lines = new ArrayList<>();
+        Optional<ReadingWorth> next = ranking.next();
+        if (next.isEmpty()) {
+            lines.add(Sentence.of("stop", Value.text(decision.machine().name())));
+        } else {
+            ReadingWorth worth = next.get();
+            Candidate reading = worth.errand().reading();
+            lines.add(Sentence.of(
+                    "take",
+                    Value.text(decision.machine().name()),
+                    Value.wordOr("next.reading." + reading.key(), reading.words()),
+                    decision.money(worth.saving()),
+                    decision.money(worth.cost())));
+            for (Caution caution : Caution.of(reading.kind(), reading.setup())) {
+                lines.add(Sentence.of("caution", Value.word(caution.words())));
+            }
+            lines.add(Sentence.of("rules"));
+        }
+        for (ReadingWorth better : ranking.impossible()) {
+            boolean pays =
+                    better.net() > Math.max(0, next.map(ReadingWorth::net).orElse(0.0));
+            if (pays) {
+                lines.add(Sentence.of(
+                        "lacking",
+                        Value.wordOr(
+                                "next.reading." + better.errand().reading().key(),
+                                better.errand().reading().words()),
+                        decision.money(better.net()),
+                        tools(better)));
+                break;
+            }
+        }
+        return lines;
+    }
+
+    private static Value tools(ReadingWorth worth) {
+        return Value.text(String.join(
+                ", ", worth.lacking().stream().map(Tool::key).sorted().toList()));
+    }
+
+    /** Causes that the readings so far do not separate. */
+    private static Optional<Line> ties(Decision decision) {
+        var conclusion = decision.found().finding().conclusion();
+        if (conclusion.tied().size() < 2) {
+            return Optional.empty();
+        }
+        List<String> tied = conclusion.tied();
+        Value names = Value.text(String.join(", ", tied.subList(0, Math.min(MOST_TIED, tied.size())))
+                + (tied.size() > MOST_TIED ? ", …" : ""));
+        return Optional.of(Sentence.of(conclusion.sameAction() ? "tied.same" : "tied.differ", names));
+    }
+
+    private static Table table(Ranking ranking) {
+        List<Column> columns = List.of(
+                Column.words("reading"),
+                new Column("net", Measure.RATIO),
+                new Column("saving", Measure.RATIO),
+                new Column("cost", Measure.RATIO),
+                new Column("time", Measure.MINUTES),
+                new Column("gain", Measure.RATIO),
+                Column.words("lacking"));
+        List<List<Value>> rows = new ArrayList<>();
+        ranking.possible().forEach(worth -> rows.add(row(worth)));
+        ranking.impossible().forEach(worth -> rows.add(row(worth)));
+        return new Table("readings", columns, rows);
+    }
+
+    private static List<Value> row(ReadingWorth worth) {
+        return List.of(
+                Value.text(worth.errand().reading().key()),
+                Value.of(whole(worth.net()), Measure.RATIO),
+                Value.of(whole(worth.saving()), Measure.RATIO),
+                Value.of(whole(worth.cost()), Measure.RATIO),
+                Value.of(worth.time(), Measure.MINUTES),
+                Value.of(Math.rint(1000 * worth.gain()) / 1000, Measure.RATIO),
+                tools(worth));
+    }
+
+    private static double whole(double money) {
+        return Math.rint(money) + 0.0;
+    }
+}

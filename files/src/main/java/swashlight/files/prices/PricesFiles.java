@@ -1,0 +1,27 @@
+package swashlight.files.prices;
+
+import java.nio.file.Path;
+import swashlight.files.document.Complaints;
+import swashlight.files.document.DocumentReader;
+import swashlight.files.document.Fields;
+import swashlight.files.document.InputFault;
+import swashlight.files.document.Source;
+import swashlight.findings.cost.Prices;
+
+/** A workshop's prices in a file. */
+public final class PricesFiles {
+    private PricesFiles() {}
+
+    /** The prices in a file; throws {@link InputFault} with every fault of it. */
+    public static Prices read(Path path) {
+        return open(Source.read(path));
+    }
+
+    /** The prices in a text; throws {@link InputFault} with every fault of it. */
+    public static Prices open(Source source) {
+        Complaints complaints = new Complaints(source.file());
+        Prices prices = new PricesReader(new Fields(DocumentReader.read(source, complaints), "", complaints)).read();
+        complaints.check();
+        return prices;
+    }
+}

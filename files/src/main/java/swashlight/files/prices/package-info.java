@@ -1,0 +1,6 @@
+/**
+ * What work and parts cost, in files.
+ *
+ * <p>Begin with {@link swashlight.files.prices.PricesFiles}. Imports findings, {@code document}.
+ */
+package swashlight.files.prices;
