@@ -16,6 +16,7 @@ import java.util.Locale;
  *   run FILE ROUNDS TOLERANCE…        runs 7 + 7 pistons and writes means, swings, wall time, steps
  *   grow ROUNDS                       prints wall time against the number of pistons
  *   table TIGHT FILE…                 prints the comparison against the last run in the file TIGHT
+ *   kept TIGHT                        prints that run as the test BesideCvodeTest keeps it
  * </pre>
  */
 public final class BesidePeers {
@@ -25,7 +26,7 @@ public final class BesidePeers {
 
     private BesidePeers() {}
 
-    /** Does one of the four. */
+    /** Does one of the five. */
     public static void main(String[] words) throws IOException {
         switch (words[0]) {
             case "tell" -> Files.writeString(Path.of(words[2]), Launch.told(Integer.parseInt(words[1])));
@@ -33,6 +34,7 @@ public final class BesidePeers {
                 run(Path.of(words[1]), Integer.parseInt(words[2]), Arrays.copyOfRange(words, 3, words.length));
             case "grow" -> grow(Integer.parseInt(words[1]));
             case "table" -> PeerTable.print(Path.of(words[1]), Arrays.copyOfRange(words, 2, words.length));
+            case "kept" -> PeerTable.printKept(Path.of(words[1]));
             default -> throw new IllegalArgumentException(words[0]);
         }
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -53,6 +54,26 @@ final class PeerTable {
         System.out.printf(
                 Locale.ROOT, "%nMeans within %.1f %%, swings within %.0f %%:%n", 100 * SOUGHT_MEAN, 100 * SOUGHT_SWING);
         cheapest(all, true, SOUGHT_MEAN, SOUGHT_SWING).ifPresent(own -> beside(own, all, SOUGHT_MEAN, SOUGHT_SWING));
+    }
+
+    /** Prints the tightest run as the test beside CVODE keeps it: four means over ten turns and the mean swing of each channel. */
+    static void printKept(Path tight) throws IOException {
+        List<Written> exact = read(tight);
+        double[][] rows = exact.get(exact.size() - 1).rows;
+        System.out.println("channel,mean0,mean1,mean2,mean3,swing");
+        for (int channel = 0; channel < SHORT.length; channel++) {
+            StringBuilder line = new StringBuilder(Windows.CHANNELS.get(channel).name());
+            double[] means = rows[2 * channel];
+            for (int w = FROM; w < means.length; w += TURNS) {
+                line.append(String.format(Locale.ROOT, ",%.8g", average(means, w, w + TURNS)));
+            }
+            double[] swings = rows[2 * channel + 1];
+            System.out.println(line.append(String.format(Locale.ROOT, ",%.6g", average(swings, FROM, swings.length))));
+        }
+    }
+
+    private static double average(double[] values, int from, int to) {
+        return Arrays.stream(values, from, to).average().orElseThrow();
     }
 
     private static String heading() {
