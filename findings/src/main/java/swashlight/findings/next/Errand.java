@@ -81,10 +81,20 @@ public record Errand(Candidate reading, Set<Tool> tools, double time) {
         for (Reading reading : before) {
             last = reading.setup().oilTemperature().orElse(last);
         }
-        boolean still = reading.kind() == ReadingKind.PUSH_FORCE || reading.kind() == ReadingKind.ARM_TRAVEL;
-        double wanted = reading.setup().oilTemperature().orElse(last);
-        boolean warm = !still && wanted > HOT_FROM && last < HOT_FROM;
-        boolean cool = !still && wanted < COLD_TO && last > COLD_TO;
+        return timeFrom(last);
+    }
+
+    /** Time with warming up or cooling down of a machine whose oil is at a temperature, K; unit s. */
+    public double timeFrom(double last) {
+        double wanted = leaves(last);
+        boolean warm = wanted > HOT_FROM && last < HOT_FROM;
+        boolean cool = wanted < COLD_TO && last > COLD_TO;
         return time + (warm ? WARMING : 0) + (cool ? COOLING : 0);
+    }
+
+    /** Temperature of the oil afterwards, K; a push or an arm's travel takes it as it is. */
+    public double leaves(double last) {
+        boolean still = reading.kind() == ReadingKind.PUSH_FORCE || reading.kind() == ReadingKind.ARM_TRAVEL;
+        return still ? last : reading.setup().oilTemperature().orElse(last);
     }
 }
