@@ -49,6 +49,15 @@ record Decision(
         return new Decision(machine, found, prices, have, Choice.of(belief, ledger, prices, hill), ranking);
     }
 
+    /** With invented prices, the usual hill and the usual tools. */
+    static Decision usual(MachineCase machine, Found found, long seed) {
+        Prices prices = Prices.invented();
+        Ledger ledger = Ledger.of(found.belief(), prices, Hill.usual());
+        Ranking ranking = Ranking.of(found.belief(), ledger, prices, Tool.usual(), machine.readings(), seed);
+        Choice choice = Choice.of(found.belief(), ledger, prices, Hill.usual());
+        return new Decision(machine, found, prices, Tool.usual(), choice, Optional.of(ranking));
+    }
+
     private static Hill hill(DecisionAsked asked, Inspection inspection) {
         Hill usual = Hill.usual();
         double slope = asked.hill()

@@ -20,6 +20,7 @@ import swashlight.files.unit.UnitSystem;
 import swashlight.findings.cause.Lore;
 import swashlight.findings.finding.Finder;
 import swashlight.findings.finding.FinderOptions;
+import swashlight.findings.finding.Found;
 import swashlight.findings.reading.MachineCase;
 import swashlight.findings.reading.Reading;
 
@@ -169,7 +170,8 @@ public final class Desk {
             MachineCase machine =
                     inspection.filed(() -> CaseShelf.open(machineCase)).machineCase();
             FinderOptions options = FinderOptions.usual(seed).with(lore(counted, inspection));
-            return FindReport.of(new Finder(options).find(machine), machine.complaint());
+            Found found = new Finder(options).found(machine);
+            return FindReport.of(found.finding(), machine.complaint(), Decision.usual(machine, found, seed));
         });
     }
 

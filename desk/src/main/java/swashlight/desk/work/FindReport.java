@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import swashlight.desk.report.Axis;
 import swashlight.desk.report.Bar;
+import swashlight.desk.report.Chapter;
 import swashlight.desk.report.Fact;
 import swashlight.desk.report.Figure;
 import swashlight.desk.report.Line;
@@ -33,11 +34,12 @@ final class FindReport {
         this.conclusion = finding.conclusion();
     }
 
-    static Outcome of(Finding finding, String complaint) {
+    static Outcome of(Finding finding, String complaint, Decision decision) {
         FindReport report = new FindReport(finding);
         List<Line> lines = new ArrayList<>(report.answer());
         lines.addAll(report.inShort(complaint));
         lines.addAll(NextReport.of(finding));
+        lines.add(new Chapter("money", NextAnswer.inShort(decision)));
         lines.addAll(FindWorkings.of(finding));
         return new Outcome.Answered(new Report("find", lines), List.of(report.picture()));
     }

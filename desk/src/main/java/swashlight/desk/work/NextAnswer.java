@@ -11,6 +11,7 @@ import swashlight.desk.report.Report;
 import swashlight.desk.report.Sentence;
 import swashlight.desk.report.Table;
 import swashlight.desk.report.Value;
+import swashlight.findings.choice.OptionFinding;
 import swashlight.findings.finding.Candidate;
 import swashlight.findings.next.Ranking;
 import swashlight.findings.next.ReadingWorth;
@@ -33,6 +34,28 @@ final class NextAnswer {
         basis.add(Sentence.of("basis.words"));
         lines.add(new Chapter("basis", basis));
         return new Outcome.Answered(new Report("next", lines), List.of());
+    }
+
+    /** Best work and best reading in three sentences. */
+    static List<Line> inShort(Decision decision) {
+        OptionFinding best = decision.choice().best();
+        Optional<ReadingWorth> next = decision.ranking().flatMap(Ranking::next);
+        return List.of(
+                Sentence.of(
+                        "money.work",
+                        ChoiceReport.words(best.option()),
+                        decision.money(best.total()),
+                        Value.of(best.comeback(), Measure.SHARE)),
+                next.map(worth -> Sentence.of(
+                                "money.reading",
+                                Value.wordOr(
+                                        "next.reading."
+                                                + worth.errand().reading().key(),
+                                        worth.errand().reading().words()),
+                                decision.money(worth.saving()),
+                                decision.money(worth.cost())))
+                        .orElse(Sentence.of("money.stop")),
+                Sentence.of("money.words"));
     }
 
     private static List<Line> first(Decision decision, Ranking ranking) {

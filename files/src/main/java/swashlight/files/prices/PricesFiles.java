@@ -1,10 +1,12 @@
 package swashlight.files.prices;
 
 import java.nio.file.Path;
+import java.util.List;
 import swashlight.files.document.Complaints;
 import swashlight.files.document.DocumentReader;
 import swashlight.files.document.Fields;
 import swashlight.files.document.InputFault;
+import swashlight.files.document.Range;
 import swashlight.files.document.Source;
 import swashlight.findings.cost.Prices;
 
@@ -23,5 +25,20 @@ public final class PricesFiles {
         Prices prices = new PricesReader(new Fields(DocumentReader.read(source, complaints), "", complaints)).read();
         complaints.check();
         return prices;
+    }
+
+    /** How long work may take. */
+    public static Range time() {
+        return PricesReader.TIME;
+    }
+
+    /** What a chance may be. */
+    public static Range chance() {
+        return PricesReader.CHANCE;
+    }
+
+    /** Names of the readings whose time may be stated. */
+    public static List<String> readings() {
+        return Reads.KEYS;
     }
 }

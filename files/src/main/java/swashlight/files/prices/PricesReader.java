@@ -15,8 +15,8 @@ import swashlight.findings.cost.Prices;
 
 /** Reads prices. What is left out follows from the price of a new drive and of an hour's work in the usual proportion. */
 final class PricesReader {
-    private static final Range TIME = Range.of(Dimension.TIME, 0, 1e6);
-    private static final Range CHANCE = Range.of(Dimension.NUMBER, 0, 1);
+    static final Range TIME = Range.of(Dimension.TIME, 0, 1e6);
+    static final Range CHANCE = Range.of(Dimension.NUMBER, 0, 1);
     private static final double MOST = 1e7; // currency
     private static final double UNIT = 700; // invented
     private static final double HOURLY = 85; // invented

@@ -9,11 +9,11 @@ import swashlight.files.document.TreeText;
 
 /** The schemas as texts (JSON Schema 2020-12), by kind of file. */
 public final class Schemas {
-    private static final List<String> KINDS = List.of("drive", "case", "duty");
+    private static final List<String> KINDS = List.of("drive", "case", "duty", "prices");
 
     private Schemas() {}
 
-    /** The kinds of file: drive, case, duty. */
+    /** The kinds of file: drive, case, duty, prices. */
     public static List<String> kinds() {
         return KINDS;
     }
@@ -28,6 +28,7 @@ public final class Schemas {
                 yield text(kind, "A machine with a complaint", CaseSchema.shape(), definitions);
             }
             case "duty" -> text(kind, "What a drive is asked", DutySchema.shape(), Definitions.all());
+            case "prices" -> text(kind, "What work and parts cost", PricesSchema.shape(), Definitions.all());
             default -> throw new IllegalArgumentException("there is no schema for " + kind + "; there are " + KINDS);
         };
     }

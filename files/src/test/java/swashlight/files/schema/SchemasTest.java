@@ -1,6 +1,7 @@
 package swashlight.files.schema;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
@@ -21,7 +22,10 @@ import swashlight.files.document.Source;
 import swashlight.files.document.Syntax;
 import swashlight.files.drive.DriveFile;
 import swashlight.files.drive.DriveFiles;
+import swashlight.files.prices.PricesFiles;
 import swashlight.files.unit.UnitSystem;
+import swashlight.findings.cost.Job;
+import swashlight.findings.cost.Prices;
 
 /** The published schemas, held against the files that come along with networknt's validator. */
 final class SchemasTest {
@@ -104,6 +108,19 @@ final class SchemasTest {
         assertThat(errors("duty", course, InputFormat.YAML)).isEmpty();
     }
 
+    /** The example of docs/next.md is read and keeps to its schema. */
+    @Test
+    void pricesKeepToIt() throws IOException {
+        String page = Files.readString(Path.of("..", "docs", "next.md"));
+        int begin = page.indexOf("```yaml\n") + 8;
+        String text = page.substring(begin, page.indexOf("```", begin));
+        assertThat(errors("prices", text, InputFormat.YAML)).isEmpty();
+        Prices prices = PricesFiles.open(Source.of("next.yaml", text));
+        assertThat(prices.currency()).isEqualTo("EUR");
+        assertThat(prices.of(Job.RENEW_BELT)).isCloseTo(55 + 92 * 40 / 60.0, within(1e-9)); // by hand
+        assertThat(prices.core().refused()).isEqualTo(0.1);
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
                     drive | pump: {displacement: 7.1}
@@ -117,6 +134,8 @@ final class SchemasTest {
                     case  | {drive: demo:light-rider, seen: [oilPink]}
                     case  | {drive: demo:light-rider, readings: [{runTime: 9 s, axleSpeed: 70 rpm, inputSpeed: 3000 rpm}]}
                     case  | {drive: demo:light-rider, readings: [{label: nothing}]}
+                    prices | labor: 90
+                    prices | jobs: {renew-belts: {parts: 40}}
                     duty  | wheels: round
                     duty  | over: [{stroke: 50 %}]
                     duty  | over: [{at: 1 s, oilTemperature: 50 °C}]
