@@ -9,6 +9,7 @@ import swashlight.drive.description.DriveDescription;
 import swashlight.findings.evidence.Inference;
 import swashlight.findings.evidence.InferenceOptions;
 import swashlight.findings.evidence.Posterior;
+import swashlight.findings.evidence.Weighed;
 import swashlight.findings.expect.Comparison;
 import swashlight.findings.reading.MachineCase;
 import swashlight.findings.study.Simulated;
@@ -19,6 +20,8 @@ import swashlight.findings.study.StudySummary;
 /** Simulated machines found and compared with the truth, as many as asked for, rows kept as they come. */
 final class StudyWork {
     private static final int MOST = 1_000_000;
+    private static final int MACHINES_OF_TRUTH =
+            48; // a batch: ranks want many machines, also of a cause that seems unlikely
 
     private final StudyAsked asked;
     private final Inspection inspection;
@@ -58,11 +61,12 @@ final class StudyWork {
     private StudyRow row(Simulator simulator, int number) {
         Simulated truth = simulator.draw(number);
         MachineCase machine = truth.machine();
-        InferenceOptions options = asked.careful() ? InferenceOptions.usual(number) : InferenceOptions.quick(number);
+        Inference inference =
+                new Inference(asked.careful() ? InferenceOptions.usual(number) : InferenceOptions.quick(number));
         List<Comparison> readings =
                 machine.readings().stream().map(Comparison::of).toList();
-        Posterior posterior =
-                new Inference(options).weigh(machine.drive(), readings, machine.seen(), machine.notSeen());
-        return StudyRow.of(number, truth, posterior);
+        Posterior posterior = inference.weigh(machine.drive(), readings, machine.seen(), machine.notSeen());
+        Weighed ofTruth = inference.alone(truth.cause(), machine.drive(), readings, MACHINES_OF_TRUTH);
+        return StudyRow.of(number, truth, posterior, ofTruth);
     }
 }

@@ -51,12 +51,7 @@ public final class Inference {
         for (int h = 0; h < prior.length; h++) {
             Cause cause = Causes.all().get(h);
             prior[h] = lore.odds(cause) * lore.chance(seen, notSeen, kinds, cause);
-            samplers.add(new CauseSampler(
-                    new CauseMachine(cause, unknowns, rehearsal),
-                    target,
-                    cause.parts().stream().map(Part::severity).toList(),
-                    draws,
-                    options.sampler()));
+            samplers.add(sampler(cause, unknowns, rehearsal, target, draws));
         }
         double[] guess = propose(samplers, prior);
         double highest = Double.NEGATIVE_INFINITY;
@@ -73,6 +68,28 @@ public final class Inference {
                     samplers.get(h).weigh(first)));
         }
         return settle(causes);
+    }
+
+    /** Machines of one cause alone, so many a batch, well aimed: what its severities are if it is this cause. */
+    public Weighed alone(Cause cause, DriveDescription drive, List<Comparison> readings, int perBatch) {
+        Rehearsal rehearsal = new Rehearsal(readings);
+        Unknowns unknowns = new Unknowns(drive, rehearsal.errors());
+        Target target = Target.of(readings);
+        CommonDraws draws = new CommonDraws(
+                options.seed(), options.batches(), LineDraw.width(target.size(), unknowns.size() + MOST_FAULTS));
+        CauseSampler sampler = sampler(cause, unknowns, rehearsal, target, draws);
+        sampler.begin();
+        return sampler.weigh(perBatch);
+    }
+
+    private CauseSampler sampler(
+            Cause cause, Unknowns unknowns, Rehearsal rehearsal, Target target, CommonDraws draws) {
+        return new CauseSampler(
+                new CauseMachine(cause, unknowns, rehearsal),
+                target,
+                cause.parts().stream().map(Part::severity).toList(),
+                draws,
+                options.sampler());
     }
 
     /** Looks at every cause with the slopes of the first, then closely at those within reach; ln of shares, 1. */

@@ -35,14 +35,18 @@ public record StudyRow(
         ranks = List.copyOf(ranks);
     }
 
-    /** The row of a machine and its posterior. */
-    public static StudyRow of(int number, Simulated truth, Posterior posterior) {
+    /**
+     * The row of a machine.
+     *
+     * @param posterior of all causes
+     * @param ofTruth machines of the true cause alone, many of them
+     */
+    public static StudyRow of(int number, Simulated truth, Posterior posterior, Weighed ofTruth) {
         Map<Action, Double> chances = new EnumMap<>(Action.class);
         for (Action action : Action.values()) {
             chances.put(action, 0.0);
         }
         double chanceOfTruth = 0;
-        List<Double> ranks = new ArrayList<>();
         for (int h = 0; h < posterior.causes().size(); h++) {
             CauseEvidence evidence = posterior.causes().get(h);
             double probability = posterior.probability(h);
@@ -51,7 +55,6 @@ public record StudyRow(
             }
             if (evidence.cause().equals(truth.cause())) {
                 chanceOfTruth = probability;
-                ranks.addAll(ranks(truth, evidence.weighed()));
             }
         }
         return new StudyRow(
@@ -61,10 +64,11 @@ public record StudyRow(
                 truth.machine().readings().size(),
                 chances,
                 List.copyOf(truth.cause().actions()),
-                ranks);
+                ranks(truth, ofTruth));
     }
 
-    private static List<Double> ranks(Simulated truth, Weighed weighed) {
+    /** Where the true severities lie among those of machines drawn for the cause, 1. */
+    static List<Double> ranks(Simulated truth, Weighed weighed) {
         Cause cause = truth.cause();
         double[] shares = weighed.shares();
         List<Double> ranks = new ArrayList<>();

@@ -23,7 +23,7 @@ import swashlight.findings.reading.MachineCase;
  * Source of the method: Talts et al. 2018, arXiv 1804.06788. Seed 11, fixed; {@code docs/calibration.md} has thousands.
  */
 final class PromisesKeptTest {
-    private static final int MACHINES = 150;
+    private static final int MACHINES = 120;
     private static final List<StudyRow> ROWS = new ArrayList<>();
 
     @BeforeAll
@@ -33,17 +33,14 @@ final class PromisesKeptTest {
         for (int number = 0; number < MACHINES; number++) {
             Simulated truth = simulator.draw(number);
             MachineCase machine = truth.machine();
+            List<Comparison> readings =
+                    machine.readings().stream().map(Comparison::of).toList();
+            Inference inference = new Inference(InferenceOptions.quick(number));
             ROWS.add(StudyRow.of(
                     number,
                     truth,
-                    new Inference(InferenceOptions.quick(number))
-                            .weigh(
-                                    drive,
-                                    machine.readings().stream()
-                                            .map(Comparison::of)
-                                            .toList(),
-                                    machine.seen(),
-                                    machine.notSeen())));
+                    inference.weigh(drive, readings, machine.seen(), machine.notSeen()),
+                    inference.alone(truth.cause(), drive, readings, 48)));
         }
     }
 
