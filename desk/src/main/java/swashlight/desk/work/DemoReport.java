@@ -16,6 +16,7 @@ import swashlight.files.demo.DemoShelf;
 import swashlight.files.document.Source;
 import swashlight.files.drive.DriveFiles;
 import swashlight.files.machine.CaseFiles;
+import swashlight.files.wear.TeardownFiles;
 
 /** The invented drives and cases that come along: listed, printed, or written into a folder. */
 final class DemoReport {
@@ -30,7 +31,11 @@ final class DemoReport {
         List<List<Value>> cases = DemoShelf.cases().stream()
                 .map(name -> row(name, "case", CaseFiles.demo(name).complaint()))
                 .toList();
-        List<List<Value>> rows = Stream.concat(drives.stream(), cases.stream()).toList();
+        List<List<Value>> teardowns = DemoShelf.teardowns().stream()
+                .map(name -> row(name, "teardown", TeardownFiles.demo(name).about()))
+                .toList();
+        List<List<Value>> rows =
+                Stream.of(drives, cases, teardowns).flatMap(List::stream).toList();
         return new Outcome.Answered(new Report(
                 "demo", List.of(Sentence.of("answer"), new Table("demos", columns, rows), Sentence.of("usage"))));
     }
@@ -86,6 +91,7 @@ final class DemoReport {
         Map<String, Source> all = new LinkedHashMap<>();
         DemoShelf.drives().forEach(name -> all.put(name, DemoShelf.drive(name)));
         DemoShelf.cases().forEach(name -> all.put(name, DemoShelf.machineCase(name)));
+        DemoShelf.teardowns().forEach(name -> all.put(name, DemoShelf.teardown(name)));
         return all;
     }
 }

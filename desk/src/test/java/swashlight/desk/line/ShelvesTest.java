@@ -43,7 +43,9 @@ class ShelvesTest {
         Path one = folder.resolve("here/light-rider.yaml");
         try (Stream<Path> files = Files.list(folder.resolve("here"))) {
             assertThat(files)
-                    .hasSize(DemoShelf.drives().size() + DemoShelf.cases().size());
+                    .hasSize(DemoShelf.drives().size()
+                            + DemoShelf.cases().size()
+                            + DemoShelf.teardowns().size());
         }
         assertThat(types("swashlight point --drive here/light-rider.yaml").code())
                 .isZero();

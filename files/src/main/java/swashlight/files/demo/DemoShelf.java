@@ -29,6 +29,8 @@ public final class DemoShelf {
             "rider-too-little-known",
             "loader-worn-pump");
 
+    private static final List<String> TEARDOWNS = List.of("rider-opened");
+
     private DemoShelf() {}
 
     /** Names of the drives. */
@@ -49,6 +51,16 @@ public final class DemoShelf {
     /** The text of a case. */
     public static Source machineCase(String name) {
         return text(name, CASES, "case-");
+    }
+
+    /** Names of the teardowns. */
+    public static List<String> teardowns() {
+        return TEARDOWNS;
+    }
+
+    /** The text of a teardown. */
+    public static Source teardown(String name) {
+        return text(name, TEARDOWNS, "teardown-");
     }
 
     private static Source text(String name, List<String> names, String prefix) {

@@ -14,6 +14,19 @@ public record Heading(String name, boolean invented, String about) {
     /** The format of files that this program writes, unit 1; every older one is read too. */
     public static final int FORMAT = 1;
 
+    private static final Map<String, String> KINDS = Map.of(
+            "drive",
+            "drive",
+            "case",
+            "case",
+            "duty",
+            "duty",
+            "prices",
+            "prices",
+            "teardown",
+            "teardown",
+            "papers",
+            "papers");
     private static final int LONGEST_NAME = 200; // characters
     private static final int LONGEST_ABOUT = 5000; // characters
 
@@ -33,7 +46,7 @@ public record Heading(String name, boolean invented, String about) {
                         given,
                         "this format is not known",
                         "this program reads format " + format));
-        root.choice("kind", Map.of("drive", "drive", "case", "case", "duty", "duty", "prices", "prices"))
+        root.choice("kind", KINDS)
                 .filter(given -> !given.equals(kind))
                 .ifPresent(given -> root.complain(
                         "wrong-kind",

@@ -9,11 +9,11 @@ import swashlight.files.document.TreeText;
 
 /** The schemas as texts (JSON Schema 2020-12), by kind of file. */
 public final class Schemas {
-    private static final List<String> KINDS = List.of("drive", "case", "duty", "prices");
+    private static final List<String> KINDS = List.of("drive", "case", "duty", "prices", "teardown", "papers");
 
     private Schemas() {}
 
-    /** The kinds of file: drive, case, duty, prices. */
+    /** The kinds of file: drive, case, duty, prices, teardown, papers. */
     public static List<String> kinds() {
         return KINDS;
     }
@@ -29,6 +29,13 @@ public final class Schemas {
             }
             case "duty" -> text(kind, "What a drive is asked", DutySchema.shape(), Definitions.all());
             case "prices" -> text(kind, "What work and parts cost", PricesSchema.shape(), Definitions.all());
+            case "teardown" -> {
+                Map<String, Object> definitions = Definitions.all();
+                definitions.put("drive", DriveSchema.shape());
+                yield text(kind, "A drive opened and measured", TeardownSchema.shape(), definitions);
+            }
+            case "papers" ->
+                text(kind, "What a maker's papers say of parts and screws", TeardownSchema.papers(), Definitions.all());
             default -> throw new IllegalArgumentException("there is no schema for " + kind + "; there are " + KINDS);
         };
     }

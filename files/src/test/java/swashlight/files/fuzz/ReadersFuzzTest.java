@@ -34,6 +34,7 @@ import swashlight.files.machine.CaseFiles;
 import swashlight.files.machine.DutyFiles;
 import swashlight.files.schema.Schemas;
 import swashlight.files.unit.UnitSystem;
+import swashlight.files.wear.TeardownFiles;
 import tools.jackson.databind.ObjectMapper;
 import tools.jackson.dataformat.yaml.YAMLMapper;
 
@@ -86,6 +87,17 @@ final class ReadersFuzzTest {
                 "engine: off\nbypass: 1\nover:\n  - {at: 0 s, pushedSpeed: 0 m/s}\n  - {at: 2 s, pushedSpeed: 3 km/h}\n");
         Set<String> keys = run("duty", texts, 20_000, DutyFiles::plan, plan -> {});
         assertThat(keys).contains("out-of-range", "contradiction", "times-fall", "missing", "says-nothing");
+    }
+
+    @Test
+    void teardowns() {
+        List<String> texts = List.of(
+                DemoShelf.teardown("rider-opened").text(),
+                "drive: demo:small-loader\nrequired: [{pull: 5 kN}, {roll: 4 cm/s, slope: -6 deg}]\n"
+                        + "measured:\n  - {part: pump-spring, shows: 30 mm, new: 31 mm}\n"
+                        + "  - {part: make-up-valve-a, shows: 20 mL/min, testPressure: 2 bar, error: 10 %}\n");
+        Set<String> keys = run("teardown", texts, 20_000, TeardownFiles::open, teardown -> {});
+        assertThat(keys).contains("out-of-range", "unknown-part", "missing", "no-kind");
     }
 
     private static String past(String name) {

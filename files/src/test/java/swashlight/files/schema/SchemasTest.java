@@ -98,6 +98,25 @@ final class SchemasTest {
         assertThat(errors("case", machineCase.text(), InputFormat.YAML)).isEmpty();
     }
 
+    static Stream<Source> teardowns() {
+        return DemoShelf.teardowns().stream().map(DemoShelf::teardown);
+    }
+
+    @ParameterizedTest
+    @MethodSource("teardowns")
+    void teardownsKeepToIt(Source teardown) {
+        assertThat(errors("teardown", teardown.text(), InputFormat.YAML)).isEmpty();
+    }
+
+    @Test
+    void papersKeepToIt() {
+        String papers = "kind: papers\nparts:\n  motor-flatness: {most: 8 µm, mayBeLapped: true, source: page 7}\n"
+                + "torques: [{screw: cover, torque: 25 N.m, source: page 9}]\n";
+        assertThat(errors("papers", papers, InputFormat.YAML)).isEmpty();
+        assertThat(errors("papers", papers.replace(", source: page 9", ""), InputFormat.YAML))
+                .isNotEmpty();
+    }
+
     @Test
     void aDutyKeepsToIt() {
         assertThat(errors("duty", past("duty.yaml").text(), InputFormat.YAML)).isEmpty();

@@ -1,5 +1,6 @@
 package swashlight.findings.wear;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -30,6 +31,31 @@ public record Measured(
     public static Measured usual(WearPart part, double value) {
         WearKind kind = part.kind();
         return new Measured(part, value, kind.gauge(), 1, OptionalDouble.empty(), kind.form(), kind.formSpread());
+    }
+
+    /**
+     * Readings of one part with one gauge as one: their mean. Where they scatter more than the gauge does (the part is not round, or not worn
+     * evenly), their own scatter counts.
+     */
+    public static Measured mean(List<Measured> same) {
+        Measured first = same.get(0);
+        int readings = 0;
+        double sum = 0;
+        for (Measured each : same) {
+            readings += each.readings;
+            sum += each.readings * each.value;
+        }
+        double mean = sum / readings;
+        double square = 0;
+        for (Measured each : same) {
+            square += (each.value - mean) * (each.value - mean);
+        }
+        Gauge gauge = first.gauge;
+        double scatter = same.size() > 2 ? Math.sqrt(square / (same.size() - 1)) : 0;
+        if (scatter > gauge.scatter(mean)) {
+            gauge = new Gauge(gauge.key(), scatter, 0, gauge.bias(), gauge.biasSpread());
+        }
+        return new Measured(first.part, mean, gauge, readings, first.width, first.form, first.formSpread);
     }
 
     /** Middle of what it really is, SI unit of the part's kind. */

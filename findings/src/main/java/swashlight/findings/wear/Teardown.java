@@ -3,7 +3,6 @@ package swashlight.findings.wear;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import swashlight.drive.description.DriveDescription;
 import swashlight.findings.fit.NormalLaw;
 
@@ -25,7 +24,7 @@ public final class Teardown {
     private final Yardstick yardstick;
     private final WornMachines crowd;
     private final List<Measured> measured;
-    private final Map<WearPart, PartFacts> facts;
+    private final DrivePapers papers;
     private final PartLeak leak;
     private final double[] vector = WornMachines.room();
 
@@ -33,12 +32,12 @@ public final class Teardown {
      * A teardown of a drive.
      *
      * @param measured at most one of each part
-     * @param facts what its papers say
+     * @param papers what the maker says of its parts
      */
     public Teardown(
             DriveDescription drive,
             List<Measured> measured,
-            Map<WearPart, PartFacts> facts,
+            DrivePapers papers,
             List<Requirement> requirements,
             PartLeak leak,
             TeardownOptions options) {
@@ -46,7 +45,7 @@ public final class Teardown {
         this.yardstick = new Yardstick(drive, requirements);
         this.crowd = new WornMachines(drive, measured, options.machines(), options.seed());
         this.measured = List.copyOf(measured);
-        this.facts = Map.copyOf(facts);
+        this.papers = papers;
         this.leak = leak;
     }
 
@@ -239,7 +238,7 @@ public final class Teardown {
 
     /** The settled drive does not ask for a spring's force: only the drive's own papers have a limit. */
     private PartVerdict spring(Measured each) {
-        PartFacts known = facts.getOrDefault(each.part(), PartFacts.none());
+        PartFacts known = papers.of(each.part());
         if (known.statedLimit().isEmpty()) {
             return PartVerdict.NO_LAW;
         }

@@ -28,7 +28,7 @@ class LimitTableTest {
     /** Law: a thousandth less wear than the limit reaches it, a thousandth more does not; every part of an exactly known drive. */
     @Test
     void aLimitIsWhereTheMachineJustReachesIt() {
-        DriveDescription drive = Papers.exact();
+        DriveDescription drive = Drives.exact();
         LimitTable table = table(drive, 1);
         assertThat(table.reached()).isEqualTo(1);
         for (PartLimit row : table.rows()) {
@@ -54,7 +54,7 @@ class LimitTableTest {
     /** Law: whatever leaks from both sides to the case costs the same speed for the same litres, so all such limits leak alike. */
     @Test
     void limitsOfPartsThatLeakAlikeLeakAlike() {
-        LimitTable table = table(Papers.exact(), 1);
+        LimitTable table = table(Drives.exact(), 1);
         double piston = added(row(table, "pump-worst-piston"));
         for (String key : List.of("pump-face-score", "motor-face-score", "motor-worst-piston")) {
             assertThat(added(row(table, key)) / piston).as(key).isCloseTo(1, within(0.02));
@@ -68,7 +68,7 @@ class LimitTableTest {
     /** Law: what B's valve leaks does not matter to a machine that must only climb forwards, for B is then the low side. */
     @Test
     void theLowSideDoesNotDecide() {
-        LimitTable table = table(Papers.typical(), 40);
+        LimitTable table = table(Drives.typical(), 40);
         assertThat(row(table, "make-up-valve-b").alone().beyond()).isGreaterThan(0.9);
         assertThat(row(table, "make-up-valve-b").alone().decides()).isFalse();
         assertThat(row(table, "make-up-valve-a").alone().decides()).isTrue();
@@ -77,7 +77,7 @@ class LimitTableTest {
     /** With all parts worn to their shared limits at once the machine just reaches it. */
     @Test
     void sharedLimitsUseUpTheAllowanceTogether() {
-        DriveDescription drive = Papers.exact();
+        DriveDescription drive = Drives.exact();
         LimitTable table = table(drive, 1);
         double[] all = drive.vector();
         for (PartLimit row : table.rows()) {
@@ -91,7 +91,7 @@ class LimitTableTest {
     /** Law: hotter oil, a steeper hill or more load leave less room; asking for less leaves more. */
     @Test
     void whoAsksForMoreMayWearLess() {
-        DriveDescription drive = Papers.exact();
+        DriveDescription drive = Drives.exact();
         double usual = limit(drive, CLIMB);
         assertThat(limit(
                         drive,
@@ -118,7 +118,7 @@ class LimitTableTest {
     /** A roll: engine off, what leaks lets it creep, and the speed goes with the third power of the play where pistons leak alone. */
     @Test
     void aRollHasALimitToo() {
-        DriveDescription drive = Papers.exact();
+        DriveDescription drive = Drives.exact();
         Requirement roll = new Requirement(Requirement.Kind.ROLL, false, 0.05, -0.1, 0, 353.15, false);
         LimitTable table = LimitTable.of(drive, List.of(roll), LEAK, 1, 7);
         PartLimit play = row(table, "motor-piston-play");
@@ -133,7 +133,7 @@ class LimitTableTest {
     @Test
     void whatNobodyReachesHasNoRoom() {
         Requirement race = new Requirement(Requirement.Kind.SPEED, false, 20, 0, 0, 353.15, false);
-        LimitTable table = LimitTable.of(Papers.typical(), List.of(race), LEAK, 20, 7);
+        LimitTable table = LimitTable.of(Drives.typical(), List.of(race), LEAK, 20, 7);
         assertThat(table.reached()).isZero();
         assertThat(table.rows())
                 .allMatch(row -> row.alone().without() == 1 && !row.alone().decides());

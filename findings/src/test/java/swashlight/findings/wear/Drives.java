@@ -10,8 +10,8 @@ import swashlight.drive.description.Quantity;
 import swashlight.drive.description.TypicalDrive;
 
 /** Drives for the tests of wear. */
-final class Papers {
-    private Papers() {}
+final class Drives {
+    private Drives() {}
 
     static DriveDescription typical() {
         return TypicalDrive.complete("any", true, Map.of());
