@@ -10,6 +10,8 @@ enum Catalogue {
     FIND("find", FindCommand::new),
     NEXT("next", NextCommand::new),
     CHOOSE("choose", ChooseCommand::new),
+    TEARDOWN("teardown", TeardownCommand::new),
+    LIMITS("limits", LimitsCommand::new),
     SIFT("sift", SiftCommand::new),
     CHECK("check", CheckCommand::new),
     POINT("point", PointCommand::new),

@@ -12,6 +12,10 @@ final class Named {
         return name.map(text -> new Stated("CASE", Desk.isDemoCase(text) ? text : file(session, text)));
     }
 
+    static Optional<Stated> teardown(Session session, Optional<String> name) {
+        return name.map(text -> new Stated("FILE", Desk.isDemoTeardown(text) ? text : file(session, text)));
+    }
+
     static Optional<Stated> drive(Session session, String where, Optional<String> name) {
         return name.map(text -> new Stated(where, Desk.isDemo(text) ? text : file(session, text)));
     }

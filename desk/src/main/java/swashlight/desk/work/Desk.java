@@ -185,6 +185,27 @@ public final class Desk {
         return answered(inspection -> NextAnswer.of(Decision.of(asked, true, inspection)));
     }
 
+    /**
+     * What measured parts leak and cost, and which of them may stay; the first demo teardown where none is named.
+     *
+     * @param named a teardown, or a case with dimensions among its readings
+     */
+    public static Outcome teardown(Optional<Stated> named, RequirementAsked required, long seed) {
+        return answered(inspection -> new WearWork(required, inspection, seed).teardown(named));
+    }
+
+    /**
+     * How much each part of a drive may wear, from what its machine must do.
+     *
+     * @param papers a file of what its maker says
+     */
+    public static Outcome limits(DriveAsked drive, RequirementAsked required, Optional<Stated> papers, long seed) {
+        return answered(inspection -> {
+            SickDrive opened = DriveShelf.open(drive, inspection);
+            return new WearWork(required, inspection, seed).limits(opened.sound(), papers);
+        });
+    }
+
     static Lore lore(Optional<Stated> counted, Inspection inspection) {
         return counted.map(file -> Lore.counted(inspection.filed(() -> TallyFile.read(Path.of(file.text())))))
                 .orElseGet(Lore::seeds);
@@ -261,6 +282,11 @@ public final class Desk {
     /** Whether a name is that of a demo case, and not of a file. */
     public static boolean isDemoCase(String name) {
         return name.startsWith(DemoShelf.PREFIX) || DemoShelf.cases().contains(name);
+    }
+
+    /** Whether a name is that of a demo that holds measured parts, and not of a file. */
+    public static boolean isDemoTeardown(String name) {
+        return name.startsWith(DemoShelf.PREFIX) || WearWork.known(name);
     }
 
     /** Whether a name is that of a demo drive, and not of a file. */

@@ -62,6 +62,18 @@ final class TeardownFilesTest {
         assertThat(demo.papers().torques()).allMatch(torque -> torque.source().equals("invented"));
     }
 
+    /** The example of docs/teardown.md. */
+    @Test
+    void theExampleOfThePageIsRead() throws IOException {
+        String page = Files.readString(Path.of("..", "docs", "teardown.md"));
+        int begin = page.indexOf("```yaml\n") + 8;
+        TeardownFile file =
+                TeardownFiles.open(Source.of("teardown.yaml", page.substring(begin, page.indexOf("```", begin))));
+        assertThat(file.measured()).hasSize(4);
+        assertThat(file.required()).hasSize(3);
+        assertThat(file.papers().torques()).hasSize(1);
+    }
+
     /** A seat test at four bar shows twice the flow of one at a bar (√), but for smoothing near 20 kPa. */
     @Test
     void aSeatTestIsBroughtToABar() {
