@@ -120,15 +120,6 @@ public final class CauseSampler {
         return logAll;
     }
 
-    /** Machines solved so far. */
-    public int evaluations() {
-        int sum = 0;
-        for (LevelledMachine machine : machines) {
-            sum += machine.evaluations();
-        }
-        return sum;
-    }
-
     /** Draws so many machines in every batch and weighs them. */
     public Weighed weigh(int perBatch) {
         draws.reach(perBatch);
@@ -137,7 +128,7 @@ public final class CauseSampler {
         double[] x = new double[machines[0].unknowns()];
         double defence = options.defence();
         for (int batch = 0; batch < draws.batches(); batch++) {
-            double start = draws.uniform(batch, 0, CommonDraws.SEVERITY);
+            double start = draws.uniform(batch, 0, CommonDraws.STRATUM);
             for (int draw = 0; draw < perBatch; draw++) {
                 double share = (start + draw) / perBatch;
                 int c = share < defence ? byPrior(share / defence) : byEvidence((share - defence) / (1 - defence));

@@ -8,17 +8,15 @@ import java.util.Random;
  * grown when more are wanted.
  */
 public final class CommonDraws {
-    /** Which of the even numbers of a draw serves what. */
-    static final int SEVERITY = 0;
+    /** Which of the even numbers of a draw serves what; 1 is free, so that seeds keep their answers. */
+    static final int STRATUM = 0;
 
-    static final int WITHIN = 1;
     static final int FIRST = 2;
     static final int SECOND = 3;
     static final int WILD = 4;
     private static final int UNIFORMS = 5;
     private static final long STRIDE = 0x9E3779B97F4A7C15L; // keeps the streams of neighbouring seeds apart
 
-    private final long seed;
     private final int batches;
     private final int width;
     private final Random[] streams;
@@ -28,7 +26,6 @@ public final class CommonDraws {
 
     /** Streams from a seed for so many batches, with so many normal numbers a draw. */
     public CommonDraws(long seed, int batches, int width) {
-        this.seed = seed;
         this.batches = batches;
         this.width = width;
         this.streams = new Random[batches];
@@ -37,10 +34,6 @@ public final class CommonDraws {
         for (int batch = 0; batch < batches; batch++) {
             streams[batch] = new Random(seed * 1_000_003L + batch * STRIDE);
         }
-    }
-
-    long seed() {
-        return seed;
     }
 
     int batches() {

@@ -2,13 +2,12 @@ package swashlight.findings.evidence;
 
 import swashlight.findings.expect.Forecast;
 
-/** A machine in one stratum of severities: graded severities are the first of its unknowns, as standard normal numbers. Counts what it is asked. */
+/** A machine in one stratum of severities: graded severities are the first of its unknowns, as standard normal numbers. */
 final class LevelledMachine {
     private final Machine machine;
     private final Levels levels;
     private final int stratum;
     private final double[] nuisance;
-    private int evaluations;
 
     LevelledMachine(Machine machine, Levels levels, int stratum) {
         this.machine = machine;
@@ -34,13 +33,8 @@ final class LevelledMachine {
 
     /** Predicts every reading at x, standard normal numbers. */
     void predict(double[] x, Forecast forecast) {
-        evaluations++;
         System.arraycopy(x, levels.unknowns(), nuisance, 0, nuisance.length);
         machine.predict(severity(x), nuisance, forecast);
-    }
-
-    int evaluations() {
-        return evaluations;
     }
 
     /** ln of likelihood times prior at x with its forecast, but for constants; 1. */

@@ -109,12 +109,6 @@ public final class Weighed {
         return sum * sum / squares;
     }
 
-    /** Share of one machine in this cause, 1. */
-    public double share(int place) {
-        double highest = highest();
-        return Math.exp(logWeight[place] - highest) / sum(highest, 0, logWeight.length);
-    }
-
     /** All shares, 1 each, summing to 1. */
     public double[] shares() {
         double highest = highest();

@@ -2,12 +2,11 @@ package swashlight.findings.finding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import swashlight.drive.description.DriveDescription;
 import swashlight.drive.description.MakeUpParameter;
 import swashlight.findings.reading.ReadingKind;
 import swashlight.findings.reading.Setup;
+import swashlight.findings.reading.SetupDraft;
 
 /**
  * A reading that could be taken next: usual procedures, with figures of common practice (no source).
@@ -108,43 +107,19 @@ public record Candidate(String key, String words, ReadingKind kind, Setup setup)
     }
 
     private static Setup lifted(double stroke) {
-        Setup driven = setup(stroke, 1, HOT, 0, 0, false);
-        return new Setup(
-                driven.stroke(),
-                driven.throttle(),
-                OptionalDouble.empty(),
-                driven.oilTemperature(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                true,
-                false,
-                false);
+        return new SetupDraft().stroke(stroke).fullThrottle().oil(HOT).lifted().done();
     }
 
     /** Throttle and distance of 0 stand for not stated. */
     private static Setup setup(
             double stroke, double throttle, double oil, double slope, double distance, boolean backwards) {
-        return new Setup(
-                OptionalDouble.of(stroke),
-                throttle > 0 ? OptionalDouble.of(throttle) : OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(oil),
-                OptionalDouble.empty(),
-                OptionalDouble.of(slope),
-                OptionalDouble.empty(),
-                distance > 0 ? OptionalDouble.of(distance) : OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                false,
-                false,
-                backwards);
+        SetupDraft draft = new SetupDraft().stroke(stroke).oil(oil).slope(slope).backwards(backwards);
+        if (throttle > 0) {
+            draft.fullThrottle();
+        }
+        if (distance > 0) {
+            draft.distance(distance);
+        }
+        return draft.done();
     }
 }

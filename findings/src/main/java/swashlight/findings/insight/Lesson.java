@@ -2,11 +2,10 @@ package swashlight.findings.insight;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import swashlight.findings.reading.Reading;
 import swashlight.findings.reading.ReadingKind;
-import swashlight.findings.reading.Setup;
+import swashlight.findings.reading.SetupDraft;
 
 /** Sets of readings as they are usually taken, from one to all of them; common practice, no source. */
 public enum Lesson {
@@ -87,31 +86,21 @@ public enum Lesson {
     }
 
     private static Reading drive(String label, ReadingKind kind, double stroke, double oil, double slope) {
-        return reading(label, kind, stroke, OptionalDouble.of(1), oil, slope);
+        return reading(
+                label,
+                kind,
+                new SetupDraft().stroke(stroke).fullThrottle().oil(oil).slope(slope));
     }
 
     private static Reading off(String label, ReadingKind kind, double stroke, double slope) {
-        return reading(label, kind, stroke, OptionalDouble.empty(), HOT, slope);
+        boolean backwards = kind == ReadingKind.ROLL_SPEED && slope > 0;
+        return reading(
+                label,
+                kind,
+                new SetupDraft().stroke(stroke).oil(HOT).slope(slope).backwards(backwards));
     }
 
-    private static Reading reading(
-            String label, ReadingKind kind, double stroke, OptionalDouble throttle, double oil, double slope) {
-        Setup setup = new Setup(
-                OptionalDouble.of(stroke),
-                throttle,
-                OptionalDouble.empty(),
-                OptionalDouble.of(oil),
-                OptionalDouble.empty(),
-                OptionalDouble.of(slope),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                false,
-                false,
-                kind == ReadingKind.ROLL_SPEED && slope > 0);
-        return new Reading(label, kind, 1, OptionalDouble.empty(), setup);
+    private static Reading reading(String label, ReadingKind kind, SetupDraft draft) {
+        return new Reading(label, kind, 1, OptionalDouble.empty(), draft.done());
     }
 }

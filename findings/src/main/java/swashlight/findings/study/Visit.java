@@ -2,11 +2,10 @@ package swashlight.findings.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import swashlight.findings.reading.Reading;
 import swashlight.findings.reading.ReadingKind;
-import swashlight.findings.reading.Setup;
+import swashlight.findings.reading.SetupDraft;
 
 /** What a technician reads on one visit; figures of common practice, no source. */
 public enum Visit {
@@ -43,38 +42,23 @@ public enum Visit {
 
     private static void drive(
             List<Reading> asked, String label, ReadingKind kind, double stroke, double oil, double slope) {
-        asked.add(reading(label, kind, setup(stroke, OptionalDouble.of(1), oil, slope, false)));
+        add(
+                asked,
+                label,
+                kind,
+                new SetupDraft().stroke(stroke).fullThrottle().oil(oil).slope(slope));
     }
 
     private static void roll(List<Reading> asked, String label, double slope) {
-        Setup setup = setup(0, OptionalDouble.empty(), HOT, slope, slope > 0);
-        asked.add(reading(label, ReadingKind.ROLL_SPEED, setup));
+        SetupDraft draft = new SetupDraft().stroke(0).oil(HOT).slope(slope).backwards(slope > 0);
+        add(asked, label, ReadingKind.ROLL_SPEED, draft);
     }
 
     private static void still(List<Reading> asked, String label, ReadingKind kind, double stroke) {
-        asked.add(reading(label, kind, setup(stroke, OptionalDouble.empty(), HOT, 0, false)));
+        add(asked, label, kind, new SetupDraft().stroke(stroke).oil(HOT).slope(0));
     }
 
-    private static Reading reading(String label, ReadingKind kind, Setup setup) {
-        return new Reading(label, kind, 1, OptionalDouble.empty(), setup);
-    }
-
-    private static Setup setup(double stroke, OptionalDouble throttle, double oil, double slope, boolean backwards) {
-        return new Setup(
-                OptionalDouble.of(stroke),
-                throttle,
-                OptionalDouble.empty(),
-                OptionalDouble.of(oil),
-                OptionalDouble.empty(),
-                OptionalDouble.of(slope),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                false,
-                false,
-                backwards);
+    private static void add(List<Reading> asked, String label, ReadingKind kind, SetupDraft draft) {
+        asked.add(new Reading(label, kind, 1, OptionalDouble.empty(), draft.done()));
     }
 }

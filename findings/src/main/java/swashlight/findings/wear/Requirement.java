@@ -1,10 +1,9 @@
 package swashlight.findings.wear;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import swashlight.findings.reading.ReadingKind;
 import swashlight.findings.reading.Setup;
+import swashlight.findings.reading.SetupDraft;
 
 /**
  * What a machine must do.
@@ -77,21 +76,18 @@ public record Requirement(
     Setup setup() {
         boolean rolls = kind == Kind.ROLL;
         double stroke = rolls ? 0 : reverse ? -1 : 1;
-        return new Setup(
-                OptionalDouble.of(stroke),
-                rolls ? OptionalDouble.empty() : OptionalDouble.of(1),
-                OptionalDouble.empty(),
-                OptionalDouble.of(oilTemperature),
-                OptionalDouble.of(0),
-                OptionalDouble.of(slope),
-                OptionalDouble.of(0),
-                OptionalDouble.empty(),
-                load > 0 ? OptionalDouble.of(load) : OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                false,
-                false,
-                rolls && slope > 0);
+        SetupDraft draft = new SetupDraft()
+                .stroke(stroke)
+                .oil(oilTemperature)
+                .slope(slope)
+                .exactly()
+                .backwards(rolls && slope > 0);
+        if (!rolls) {
+            draft.fullThrottle();
+        }
+        if (load > 0) {
+            draft.load(load);
+        }
+        return draft.done();
     }
 }

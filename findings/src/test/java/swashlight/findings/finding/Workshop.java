@@ -20,6 +20,7 @@ import swashlight.findings.reading.MachineCase;
 import swashlight.findings.reading.Reading;
 import swashlight.findings.reading.ReadingKind;
 import swashlight.findings.reading.Setup;
+import swashlight.findings.reading.SetupDraft;
 
 /** Machines of the model, with whatever is wrong with them, measured as a workshop would: the truth behind the tests. */
 final class Workshop {
@@ -76,21 +77,7 @@ final class Workshop {
     }
 
     private static Setup setup(double stroke, double throttle, double oil, double slope) {
-        return new Setup(
-                OptionalDouble.of(stroke),
-                throttle > 0 ? OptionalDouble.of(throttle) : OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(oil),
-                OptionalDouble.empty(),
-                OptionalDouble.of(slope),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Optional.empty(),
-                false,
-                false,
-                slope > 0 && stroke == 0);
+        SetupDraft draft = new SetupDraft().stroke(stroke).oil(oil).slope(slope).backwards(slope > 0 && stroke == 0);
+        return throttle > 0 ? draft.fullThrottle().done() : draft.done();
     }
 }

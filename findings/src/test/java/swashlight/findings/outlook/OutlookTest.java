@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import swashlight.drive.description.DriveDescription;
@@ -16,6 +15,7 @@ import swashlight.findings.expect.Expected;
 import swashlight.findings.reading.Reading;
 import swashlight.findings.reading.ReadingKind;
 import swashlight.findings.reading.Setup;
+import swashlight.findings.reading.SetupDraft;
 
 /** Laws of an outlook: its middle is the described machine's, its ends are in order, and a fault moves it the way it must. */
 final class OutlookTest {
@@ -24,7 +24,7 @@ final class OutlookTest {
 
     @Test
     void theMiddleIsTheDescribedMachine() {
-        Setup setup = setup(OptionalDouble.of(20));
+        Setup setup = setup(20);
         Outlook outlook = Outlook.of(DRIVE, SOUND, new double[0], asked(setup), 2000, 1);
         Expected as = Expectation.of(DRIVE, ReadingKind.RUN_TIME, setup).expected();
         double described = ((Expected.Value) as).value();
@@ -35,7 +35,7 @@ final class OutlookTest {
 
     @Test
     void sharesOfSourcesAreShares() {
-        Outlook outlook = Outlook.of(DRIVE, SOUND, new double[0], asked(setup(OptionalDouble.of(20))), 2000, 1);
+        Outlook outlook = Outlook.of(DRIVE, SOUND, new double[0], asked(setup(20)), 2000, 1);
         double sum =
                 outlook.sources().stream().mapToDouble(Outlook.Source::share).sum();
         assertThat(sum).isBetween(0.3, 1.1);
@@ -44,7 +44,7 @@ final class OutlookTest {
     @Test
     void aShortStrokeTakesLonger() {
         Cause fault = Causes.find("forward-travel-short").orElseThrow();
-        Reading asked = asked(setup(OptionalDouble.of(20)));
+        Reading asked = asked(setup(20));
         Outlook sound = Outlook.of(DRIVE, SOUND, new double[0], asked, 400, 1);
         Outlook sick = Outlook.of(DRIVE, fault, new double[] {0.3}, asked, 400, 1);
         assertThat(value(sick.low())).isGreaterThan(value(sound.high()));
@@ -58,23 +58,13 @@ final class OutlookTest {
         return new Reading("run", ReadingKind.RUN_TIME, 1, OptionalDouble.empty(), setup);
     }
 
-    private static Setup setup(OptionalDouble distance) {
-        OptionalDouble none = OptionalDouble.empty();
-        return new Setup(
-                OptionalDouble.of(1),
-                OptionalDouble.of(1),
-                none,
-                OptionalDouble.of(343),
-                none,
-                OptionalDouble.of(0),
-                none,
-                distance,
-                none,
-                none,
-                none,
-                Optional.empty(),
-                false,
-                false,
-                false);
+    private static Setup setup(double distance) {
+        return new SetupDraft()
+                .stroke(1)
+                .fullThrottle()
+                .oil(343)
+                .slope(0)
+                .distance(distance)
+                .done();
     }
 }

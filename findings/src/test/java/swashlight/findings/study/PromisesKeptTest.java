@@ -20,7 +20,7 @@ import swashlight.findings.reading.MachineCase;
 
 /**
  * Laws: machines drawn from the model are found again as often as the probabilities say, and their severities fall evenly among those drawn.
- * Source of the method: Talts et al. 2018, arXiv 1804.06788. Seed 11, fixed; {@code docs/calibration.md} has thousands.
+ * Source of the method: Talts et al. 2018, arXiv 1804.06788. Seed 11, fixed; {@code docs/findings.md} has thousands.
  */
 final class PromisesKeptTest {
     private static final int MACHINES = 120;
