@@ -25,7 +25,9 @@ export interface Atlas {
     target: "webassembly" | "javascript";
     parameters: Catalogue & { lows: number[]; highs: number[] };
     faults: FaultCatalogue;
-    /** Signals of a run in the order of a frame's values: channels, then chambers. They depend on the piston counts. */
+    /** What can be followed of a whole drive; chambers are named pump_chamber_1_pressure and so on (Pa, m, m3/s). */
+    channels: Catalogue;
+    /** What a settled state says of itself. */
     points: Catalogue;
     ledger: Catalogue;
     events: { keys: string[]; meanings: string[] };

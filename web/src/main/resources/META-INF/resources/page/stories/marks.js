@@ -32,14 +32,14 @@ export class SwashMarks extends LitElement {
         this.marks = [];
         /** @type {Anchors | null} */
         this.scene = null;
-        this.before = "";
+        this.drawnAt = "";
     }
 
     /** Redraws only when an anchor has moved by a pixel or so. */
     follow() {
         const now = this.marks.map((mark) => this.anchor(mark)).map((at) => (at ? `${at.x.toFixed(3)},${at.y.toFixed(3)}` : "-")).join(" ");
-        if (now !== this.before) {
-            this.before = now;
+        if (now !== this.drawnAt) {
+            this.drawnAt = now;
             this.requestUpdate();
         }
     }
