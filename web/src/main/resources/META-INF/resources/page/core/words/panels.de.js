@@ -1,0 +1,21 @@
+/** Wörter von Schaltplan und Kurven. */
+export default {
+    "circuit.title": "Schaltplan des Fahrantriebs",
+    "circuit.wait": "Der Schaltplan kommt mit dem ersten berechneten Zustand.",
+    "circuit.key": "Farbe und Dicke einer Leitung: Druck. Ein wandernder Strich: {0} Öl. Leitungen ohne wandernde Striche zeigen nur die Richtung.",
+    "circuit.sound": "gesund: {0}",
+    "circuit.starves": "Öl fehlt",
+    "circuit.gallery": "Speisekanal",
+    "circuit.engine": "Motor",
+    "circuit.pump": "Pumpe",
+    "circuit.pump.name": "Verstellpumpe",
+    "circuit.motor": "Hydromotor",
+    "circuit.motor.name": "Konstantmotor",
+    "circuit.plate": "Scheibe {0}",
+    "circuit.wheel": "Räder",
+    "circuit.case": "Ins Gehäuse",
+    "circuit.tank": "Gehäuse, Ölvorrat des Antriebs",
+    "circuit.bleed-a": "Entlastungsdrossel an Seite A",
+    "circuit.bleed-b": "Entlastungsdrossel an Seite B",
+    "circuit.faults": "Fehler in diesem Antrieb",
+};

@@ -1,0 +1,21 @@
+/** Words of circuit and graphs. */
+export default {
+    "circuit.title": "Circuit of the drive",
+    "circuit.wait": "The circuit comes with the first computed state.",
+    "circuit.key": "Colour and weight of a line: pressure. One moving dash: {0} of oil. Lines without moving dashes show a direction only.",
+    "circuit.sound": "sound: {0}",
+    "circuit.starves": "oil missing",
+    "circuit.gallery": "Gallery",
+    "circuit.engine": "Engine",
+    "circuit.pump": "Pump",
+    "circuit.pump.name": "Variable-displacement pump",
+    "circuit.motor": "Motor",
+    "circuit.motor.name": "Fixed-displacement motor",
+    "circuit.plate": "Plate {0}",
+    "circuit.wheel": "Wheels",
+    "circuit.case": "To case",
+    "circuit.tank": "Case, oil tank of the drive",
+    "circuit.bleed-a": "Bleed orifice on side A",
+    "circuit.bleed-b": "Bleed orifice on side B",
+    "circuit.faults": "Faults in this drive",
+};
