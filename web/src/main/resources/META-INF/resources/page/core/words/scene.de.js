@@ -1,0 +1,14 @@
+/** Wörter der Ansicht. */
+export default {
+    "scene.label": "Der Fahrantrieb dreidimensional",
+    "scene.keys": "Pfeiltasten drehen die Ansicht, mit Umschalttaste verschieben sie, Plus und Minus vergrößern und verkleinern, Bild ab und Bild auf gehen von Teil zu Teil, Escape lässt los, Pos1 bringt die erste Ansicht zurück.",
+    "scene.wait": "Der Antrieb wird gezeichnet …",
+    "scene.none": "Dieser Browser kann nicht dreidimensional zeichnen (kein WebGL 2). Alles andere geht: Schaltplan, Kurven und Worte sagen dasselbe.",
+    "scene.lost": "Die Grafik dieses Geräts hat kurz ausgesetzt; das Bild kommt von selbst wieder.",
+    "scene.this": "Der Antrieb",
+    "scene.sound": "Derselbe, gesund",
+    "scene.fast": "Dreht zu schnell, um es so zu sehen: langsamer stellen. Was das Auge nicht verfolgen kann, ist als Schleier gezeichnet.",
+    "scene.gaps": "Größer gezeichnet, als sie sind: Ölfilme ×{0}, Kolbenspiel ×{1}.",
+    "scene.trouble": "Die Rechnung blieb stehen: {0}",
+    "scene.arm": "Stellhebel",
+};

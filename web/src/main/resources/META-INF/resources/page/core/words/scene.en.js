@@ -1,0 +1,14 @@
+/** Words of the scene. */
+export default {
+    "scene.label": "The drive in three dimensions",
+    "scene.keys": "Arrow keys turn the view, with Shift they move it, plus and minus zoom, Page Down and Page Up go from part to part, Escape lets go, Home brings the first view back.",
+    "scene.wait": "The drive is being drawn …",
+    "scene.none": "This browser cannot draw in three dimensions (no WebGL 2). Everything else works: the circuit, the graphs and the words tell the same.",
+    "scene.lost": "The graphics of this device gave up for a moment; the picture comes back by itself.",
+    "scene.this": "The drive",
+    "scene.sound": "The same, sound",
+    "scene.fast": "Turns too fast to be seen as it is: slow down. What cannot be followed is drawn as a haze.",
+    "scene.gaps": "Drawn larger than they are: oil films ×{0}, piston gaps ×{1}.",
+    "scene.trouble": "The computation stopped: {0}",
+    "scene.arm": "Control arm",
+};

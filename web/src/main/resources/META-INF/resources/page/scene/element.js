@@ -1,0 +1,208 @@
+/**
+ * <swash-scene>: the drive in three dimensions. Fetches three.js once it is needed, so that the page's controls are there first; says in
+ * words when there is no WebGL, and the rest of the page goes on without it.
+ */
+import { LitElement, css, html, nothing } from "lit";
+import { partOf, parts } from "../core/parts.js";
+import { store } from "../core/store.js";
+import { t, tOr, wording } from "../core/words.js";
+
+/** @typedef {import("../types.js").Frame} Frame */
+
+export class SwashScene extends LitElement {
+    static properties = {
+        atlas: { attribute: false },
+        state: { state: true },
+        notes: { state: true },
+        label: { state: true },
+        doubled: { state: true },
+    };
+
+    static styles = css`
+        :host { display: block; position: relative; overflow: hidden; background: var(--paper); color: var(--ink); min-height: 12rem; touch-action: none; }
+        canvas { position: absolute; inset: 0; width: 100%; height: 100%; display: block; outline: none; cursor: grab; }
+        canvas:focus-visible { outline: 3px solid var(--focus); outline-offset: -3px; }
+        canvas.handle { cursor: ns-resize; }
+        p { margin: 0; }
+        .words { position: absolute; inset: 0; display: grid; place-content: center; padding: var(--gap, 1rem); text-align: center; }
+        .notes { position: absolute; left: var(--gap, 0.75rem); bottom: var(--gap, 0.75rem); max-width: 60%; font-size: var(--size-1, 0.8rem); color: var(--ink-soft); pointer-events: none; }
+        .notes .fast { color: var(--ink); font-weight: 600; }
+        .tag { position: absolute; transform: translate(-50%, -140%); padding: 0.15em 0.5em; background: var(--paper); border: 1px solid var(--ink); font-size: var(--size-2, 0.9rem); pointer-events: none; white-space: nowrap; }
+        .sides { position: absolute; inset: 0; pointer-events: none; }
+        .sides span { position: absolute; top: var(--gap, 0.75rem); padding: 0.1em 0.5em; background: var(--paper); border: 1px solid var(--line, currentcolor); font-size: var(--size-1, 0.8rem); }
+        .sides::after { content: ""; position: absolute; background: var(--ink-soft); }
+        .sides.across span:nth-child(1) { left: var(--gap, 0.75rem); }
+        .sides.across span:nth-child(2) { left: calc(50% + var(--gap, 0.75rem)); }
+        .sides.across::after { left: 50%; top: 0; bottom: 0; width: 1px; }
+        .sides.stacked span { left: var(--gap, 0.75rem); }
+        .sides.stacked span:nth-child(2) { top: calc(50% + var(--gap, 0.75rem)); }
+        .sides.stacked::after { top: 50%; left: 0; right: 0; height: 1px; }
+    `;
+
+    constructor() {
+        super();
+        /** @type {import("../types.js").Atlas | null} */
+        this.atlas = null;
+        /** @type {"wait" | "drawn" | "none" | "lost"} */
+        this.state = "wait";
+        /** @type {string[]} */
+        this.notes = [];
+        /** @type {{ text: string, x: number, y: number } | null} */
+        this.label = null;
+        this.doubled = "";
+        /** @type {import("./view.js").View | null} */
+        this.view = null;
+        /** @type {import("./handling.js").Handling | null} */
+        this.handling = null;
+        /** @type {Frame | null} */
+        this.frame = null;
+        this.onGaze = () => this.#gazed();
+        this.onWords = () => this.requestUpdate();
+        this.theme = "";
+    }
+
+    connectedCallback() {
+        super.connectedCallback();
+        store.addEventListener("gaze", this.onGaze);
+        wording.addEventListener("language", this.onWords);
+    }
+
+    disconnectedCallback() {
+        super.disconnectedCallback();
+        store.removeEventListener("gaze", this.onGaze);
+        wording.removeEventListener("language", this.onWords);
+        this.handling?.dispose();
+        this.view?.dispose();
+        this.view = null;
+        this.handling = null;
+        this.opening = undefined;
+        this.state = "wait";
+    }
+
+    /** @param {Frame} frame */
+    update(frame) {
+        // Lit calls update with its changed properties, the page with a frame
+        if (frame instanceof Map) return super.update(/** @type {any} */ (frame));
+        this.frame = frame;
+        if (!this.view) {
+            this.opening ??= this.#open();
+            return undefined;
+        }
+        this.#show(frame);
+        return undefined;
+    }
+
+    async #open() {
+        await this.updateComplete;
+        const canvas = this.renderRoot.querySelector("canvas");
+        if (!canvas || !this.atlas) {
+            this.opening = undefined;
+            return;
+        }
+        try {
+            const [{ View }, { Handling }] = await Promise.all([import("./view.js"), import("./handling.js")]);
+            this.view = new View(canvas, this, this.atlas.parameters.keys);
+            this.handling = new Handling(this.view, canvas, store, (words) => t(words));
+            this.view.onDrawn = () => this.#drawn();
+            canvas.addEventListener("webglcontextlost", (event) => {
+                event.preventDefault();
+                this.state = "lost";
+            });
+            canvas.addEventListener("webglcontextrestored", () => {
+                this.view?.recolour();
+                this.state = "drawn";
+            });
+            this.watcher = new ResizeObserver(() => this.view?.resized());
+            this.watcher.observe(canvas);
+            this.theme = store.gaze.theme;
+            this.state = "drawn";
+            if (this.frame) this.#show(this.frame);
+        } catch (failure) {
+            this.view = null;
+            this.state = "none";
+            console.warn("the drive cannot be drawn:", failure);
+        }
+    }
+
+    /** @param {Frame} frame */
+    #show(frame) {
+        const view = /** @type {import("./view.js").View} */ (this.view);
+        view.gaze ??= store.gaze;
+        const rebuilt = view.update(frame, store.bench.hand);
+        if (rebuilt) this.handling?.rebuilt();
+        const notes = view.notes().map((key) => t(...key));
+        if (notes.join() !== this.notes.join()) this.notes = notes;
+    }
+
+    #gazed() {
+        if (!this.view) return;
+        if (store.gaze.theme !== this.theme) {
+            this.theme = store.gaze.theme;
+            // the page's style changes with the same event; its colours are there after it
+            requestAnimationFrame(() => {
+                this.view?.recolour();
+                if (this.frame && this.view) this.#show(this.frame);
+            });
+        }
+        this.handling?.gazed();
+        this.view.look(store.gaze);
+    }
+
+    /** After each picture: the name stays with its part. */
+    #drawn() {
+        const key = store.gaze.part;
+        const at = key && this.view ? this.view.anchor(key) : null;
+        const label = at ? { text: tOr(`part.${key}.name`, key), ...at } : null;
+        const old = this.label;
+        const moved = !label !== !old || (label && old && (label.text !== old.text || Math.hypot(label.x - old.x, label.y - old.y) > 0.002));
+        if (moved) this.label = label;
+        const view = this.view;
+        const doubled = !view || view.machines.length < 2 ? "" : view.stacked ? "stacked" : "across";
+        if (doubled !== this.doubled) this.doubled = doubled;
+    }
+
+    /** What is drawn, machine by machine, read back from the objects, SI. */
+    drawn() {
+        return this.view?.drawn() ?? [];
+    }
+
+    framesPerSecond() {
+        return this.view?.pace.framesPerSecond() ?? 0;
+    }
+
+    /** Where a part is seen, as shares of the picture. @param {string} part */
+    anchor(part) {
+        return this.view?.anchor(part) ?? null;
+    }
+
+    /** The picture as it stands, PNG. @returns {Promise<Blob>} */
+    picture() {
+        const view = this.view;
+        if (!view) return Promise.reject(new Error(t("scene.none")));
+        return view.picture();
+    }
+
+    /** @param {KeyboardEvent} event */
+    onKey(event) {
+        if (!this.view || !this.handling) return;
+        if (this.handling.key(event)) event.preventDefault();
+    }
+
+    render() {
+        const selected = partOf(store.gaze.part);
+        const words = { wait: "scene.wait", none: "scene.none", lost: "scene.lost", drawn: "" }[this.state];
+        return html`
+            <canvas tabindex="0" role="application" aria-label=${t("scene.label")} aria-describedby="keys" @keydown=${this.onKey}></canvas>
+            <span id="keys" hidden>${t("scene.keys")}</span>
+            ${this.doubled ? html`<div class="sides ${this.doubled}"><span>${t("scene.this")}</span><span>${t("scene.sound")}</span></div>` : nothing}
+            ${words ? html`<p class="words">${t(words)}</p>` : nothing}
+            <div class="notes">${this.notes.map((note, i) => html`<p class=${i === 0 && this.view?.tooFast ? "fast" : ""}>${note}</p>`)}</div>
+            ${this.label && selected ? html`<span class="tag" .style=${`left:${this.label.x * 100}%;top:${this.label.y * 100}%`}>${this.label.text}</span>` : nothing}
+        `;
+    }
+}
+
+/** Keys in the order in which the keyboard goes through them. */
+export const PART_ORDER = parts.map((part) => part.key);
+
+customElements.define("swash-scene", SwashScene);

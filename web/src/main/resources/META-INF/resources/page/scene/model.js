@@ -1,0 +1,193 @@
+/**
+ * One machine as three.js objects: every body is tagged with its part (core/parts.js) and knows where it goes when the drive is taken apart.
+ * The files beside this one add the bodies; view.js moves them.
+ */
+import { DynamicDrawUsage, Group, InstancedBufferAttribute, InstancedMesh, LineSegments, Matrix4, Mesh, Vector3 } from "three";
+import { Build } from "./build.js";
+
+/** @typedef {import("three").Object3D} Object3D */
+/** @typedef {import("three").Material} Material */
+/** @typedef {import("three").ShaderMaterial} ShaderMaterial */
+/** @typedef {import("./sizes.js").Sizes} Sizes */
+
+/**
+ * @typedef {object} PartLook
+ * @property {number} [tone] 0 light … 1 dark
+ * @property {number} [warmth]
+ * @property {number} [hatch] rad
+ * @property {Vector3 | number[]} [away] where it goes when all is apart, mm, in its parent's frame
+ * @property {boolean} [housing] seen through when the drive is ghosted
+ * @property {boolean} [phantom] an adjacent part: drawn in lines, hardly filled
+ * @property {boolean} [whole] never cut: shafts, balls, pins (ISO 128 practice)
+ * @property {Object3D} [parent]
+ */
+
+/**
+ * @typedef {object} Item
+ * @property {string} part
+ * @property {Group} group
+ * @property {Vector3} home
+ * @property {Vector3} away
+ * @property {boolean} housing
+ * @property {boolean} phantom
+ * @property {ShaderMaterial[]} fills
+ * @property {Material[]} lines
+ * @property {Object3D[]} bodies
+ * @property {boolean} oil
+ * @property {number} fade 0 … 1: further share of its opacity, for what turns too fast to be seen
+ * @property {boolean} seenThrough
+ */
+
+export class Model {
+    /** @param {Sizes} sizes @param {import("./materials.js").Looks} looks */
+    constructor(sizes, looks) {
+        this.sizes = sizes;
+        this.looks = looks;
+        this.root = new Group();
+        /** @type {Item[]} */
+        this.items = [];
+        /** Called with every state, in the order added. @type {((now: import("./now.js").Now) => void)[]} */
+        this.movers = [];
+        /** What the drawing says of itself, read back from the objects. @type {Record<string, () => unknown>} */
+        this.readings = {};
+    }
+
+    /** A moving or standing frame of its own. @param {Object3D} parent */
+    frame(parent, x = 0, y = 0, z = 0) {
+        const group = new Group();
+        group.position.set(x, y, z);
+        parent.add(group);
+        return group;
+    }
+
+    /** @param {string} part @param {PartLook} look @returns {Item} */
+    item(part, look = {}) {
+        const group = new Group();
+        (look.parent ?? this.root).add(group);
+        const away = Array.isArray(look.away) ? new Vector3(...look.away) : (look.away ?? new Vector3());
+        /** @type {Item} */
+        const item = { part, group, home: new Vector3(), away, housing: !!look.housing, phantom: !!look.phantom, fills: [], lines: [], bodies: [], oil: false, fade: 1, seenThrough: false };
+        this.items.push(item);
+        return item;
+    }
+
+    /** Where a part stands when nothing is apart. @param {Item} item */
+    place(item, x = 0, y = 0, z = 0) {
+        item.home.set(x, y, z);
+        item.group.position.copy(item.home);
+        return item;
+    }
+
+    /**
+     * A solid part from a build.
+     * @param {string} part @param {(build: Build) => void} shape @param {PartLook} look
+     */
+    solid(part, shape, look = {}) {
+        const item = this.item(part, look);
+        this.body(item, shape, look);
+        return item;
+    }
+
+    /** One more body of a part. @param {Item} item @param {(build: Build) => void} shape @param {PartLook} look @param {Object3D} [parent] */
+    body(item, shape, look, parent = item.group) {
+        const build = new Build();
+        shape(build);
+        const fill = this.looks.solid(this.looks.palette.tone(look.tone ?? 0.3, look.warmth ?? 0), look.hatch ?? Math.PI / 4);
+        const mesh = new Mesh(build.geometry(), fill);
+        this.#tag(mesh, item, !!look.whole);
+        parent.add(mesh);
+        item.fills.push(fill);
+        if (build.lines.length) {
+            const ink = this.looks.line(look.phantom ? 0.75 : 0.85);
+            const lines = new LineSegments(build.lineGeometry(), ink);
+            lines.raycast = () => {};
+            parent.add(lines);
+            item.lines.push(ink);
+        }
+        return mesh;
+    }
+
+    /**
+     * Many equal bodies of one part, each with a matrix of its own.
+     * @param {Item} item @param {number} count @param {(build: Build) => void} shape @param {PartLook} look
+     */
+    many(item, count, shape, look = {}) {
+        const build = new Build();
+        shape(build);
+        const fill = this.looks.solid(this.looks.palette.tone(look.tone ?? 0.2, look.warmth ?? 0), look.hatch ?? Math.PI / 4);
+        const mesh = this.#instanced(item, build.geometry(), fill, count);
+        this.#tag(mesh, item, !!look.whole);
+        item.fills.push(fill);
+        /** @type {InstancedMesh | null} */
+        let lines = null;
+        if (build.lines.length) {
+            const ink = this.looks.line(0.8);
+            lines = this.#instanced(item, build.lineGeometry(), ink, count);
+            Object.assign(lines, { isMesh: false, isLine: true, isLineSegments: true }); // three draws instanced lines when told so
+            lines.raycast = () => {};
+            lines.instanceMatrix = mesh.instanceMatrix;
+            item.lines.push(ink);
+        }
+        return mesh;
+    }
+
+    /** @param {Item} item @param {import("three").BufferGeometry} geometry @param {Material} material @param {number} count */
+    #instanced(item, geometry, material, count) {
+        const mesh = new InstancedMesh(geometry, material, count);
+        mesh.instanceMatrix.setUsage(DynamicDrawUsage);
+        mesh.frustumCulled = false;
+        const still = new Matrix4();
+        for (let i = 0; i < count; i++) mesh.setMatrixAt(i, still);
+        item.group.add(mesh);
+        return mesh;
+    }
+
+    /**
+     * A body of oil, or many equal ones with colours of their own.
+     * @param {Item} item @param {(build: Build) => void} shape @param {number} [count]
+     */
+    oil(item, shape, count = 0, parent = item.group) {
+        const build = new Build();
+        shape(build);
+        const fill = this.looks.oil(build.isSwept);
+        const geometry = build.geometry();
+        item.fills.push(fill);
+        item.oil = true;
+        if (!count) {
+            const mesh = new Mesh(geometry, fill);
+            this.#tag(mesh, item, false);
+            parent.add(mesh);
+            return mesh;
+        }
+        geometry.setAttribute("band", new InstancedBufferAttribute(new Float32Array(count), 1));
+        const mesh = this.#instanced(item, geometry, fill, count);
+        mesh.instanceColor = new InstancedBufferAttribute(new Float32Array(3 * count).fill(1), 3);
+        this.#tag(mesh, item, false);
+        return mesh;
+    }
+
+    /** @param {Object3D} body @param {Item} item @param {boolean} whole */
+    #tag(body, item, whole) {
+        body.userData.part = item.part;
+        body.userData.item = item;
+        body.userData.whole = whole;
+        item.bodies.push(body);
+    }
+
+    /** @param {(now: import("./now.js").Now) => void} mover */
+    moves(mover) {
+        this.movers.push(mover);
+    }
+
+    /** Everything drawn from a drive goes when the drive goes. */
+    dispose() {
+        this.root.traverse((object) => {
+            const body = /** @type {Mesh} */ (object);
+            if (body.geometry) body.geometry.dispose();
+            if (object instanceof InstancedMesh) object.dispose();
+        });
+        for (const item of this.items) for (const line of item.lines) line.dispose();
+        this.looks.dispose();
+        this.root.removeFromParent();
+    }
+}
