@@ -36,6 +36,11 @@ const systems = {
     "N.m": { si: linear("N·m", 1, 0.1), us: linear("lbf·ft", 0.7375621, 0.1) },
     N: { si: linear("N", 1, 1), us: linear("lbf", 0.2248089, 0.1) },
     K: { si: linear("°C", 1, 0.1, CELSIUS), us: { unit: "°F", out: (k) => (k - CELSIUS) * 1.8 + 32, back: (f) => (f - 32) / 1.8 + CELSIUS, step: 0.1 } },
+    /** Differences of temperature, and lengths as wear is read. */
+    "K apart": { si: linear("K", 1, 0.1), us: linear("°F apart", 1.8, 0.1) },
+    "m worn": { si: linear("µm", 1e6, 0.1), us: linear("mil", 39370.08, 0.01) },
+    slope: { si: linear("°", DEGREE, 0.1), us: linear("°", DEGREE, 0.1) },
+    share: { si: linear("%", 100, 0.1), us: linear("%", 100, 0.1) },
     W: { si: linear("W", 1, 1), us: linear("hp", 1 / 745.6999, 0.001) },
     m: { si: linear("mm", 1e3, 0.001), us: linear("in", 39.37008, 0.0001) },
     m2: { si: linear("mm²", 1e6, 0.01), us: linear("in²", 1550.003, 0.00001) },

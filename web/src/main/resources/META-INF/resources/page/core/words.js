@@ -7,7 +7,7 @@
 export const LANGUAGES = Object.freeze({ en: "English", de: "Deutsch" });
 
 /** Rooms that have words. */
-const ROOMS = ["shell", "parts", "faults", "scene", "panels", "stories"];
+const ROOMS = ["shell", "parts", "physics", "scene", "panels", "stories"];
 
 /** @type {Record<string, string>} */
 let words = {};

@@ -1,0 +1,29 @@
+/**
+ * Where the page begins: words, what was kept, the engine; then the views, each of which may be missing without the others suffering.
+ */
+import { setLanguage } from "./core/words.js";
+import { store } from "./core/store.js";
+import { rampFor } from "./core/ramp.js";
+import { Engine } from "./engine/engine.js";
+import { beginLook } from "./shell/look.js";
+import "./shell/page.js";
+
+beginLook(store);
+rampFor(store.gaze.theme);
+const shell = /** @type {import("./shell/page.js").SwashPage} */ (document.querySelector("swash-page"));
+const words = setLanguage(store.gaze.language);
+try {
+    const answer = await fetch("/drives.json");
+    if (!answer.ok) throw new Error(`/drives.json: ${answer.status}`);
+    const drives = await answer.json();
+    const engine = await Engine.open(drives);
+    await words;
+    store.fromLink(location.hash);
+    shell.drives = drives;
+    shell.engine = engine;
+    engine.follow(store);
+} catch (failure) {
+    await words;
+    shell.broken = failure instanceof Error ? failure.message : String(failure);
+}
+if ("serviceWorker" in navigator) navigator.serviceWorker.register("/sw.js").catch(() => {});

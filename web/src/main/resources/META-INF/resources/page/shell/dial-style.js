@@ -1,0 +1,9 @@
+import { css } from "lit";
+
+export const dialStyle = css`
+    .dial { display: grid; grid-template-columns: 1fr auto; align-items: center; column-gap: var(--gap); margin: 0 0 calc(var(--gap) / 2); }
+    .dial input[type="range"], .dial small { grid-column: 1 / -1; }
+    .typed { display: inline-flex; align-items: center; gap: 0.3em; }
+    .typed input { width: 5.5em; text-align: right; font-variant-numeric: tabular-nums; }
+    .unit { min-width: 3em; }
+`;

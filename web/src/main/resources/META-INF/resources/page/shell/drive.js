@@ -1,0 +1,95 @@
+/** Which drive it is, and every number that describes it: change one and the drive, the picture and the answers change. */
+import { LitElement, css, html, nothing } from "lit";
+import { store } from "../core/store.js";
+import { show } from "../core/units.js";
+import { t, tOr } from "../core/words.js";
+import { dialOf } from "./dial.js";
+import { dialStyle } from "./dial-style.js";
+import { controls } from "./styles.js";
+
+/** Those that trainers reach for first stand on top. */
+const FIRST = ["pump.pistonCount", "pump.pistonDiameter", "pump.pitchRadius", "pump.fullSwashAngle", "motor.pistonCount", "motor.pistonDiameter",
+    "motor.fullSwashAngle", "gears.ratio", "wheels.rollingRadius", "machine.mass", "engine.noLoadSpeed", "belt.speedRatio"];
+const WHOLE = /pistonCount$|idlePistons$|keyed$|connected$|Locked$/;
+
+export class SwashDrive extends LitElement {
+    static properties = { atlas: { attribute: false }, drives: { attribute: false }, sought: { state: true } };
+    static styles = [controls, dialStyle, css`
+        input[type="search"], select { width: 100%; }
+        .changed { border-left: 4px solid var(--accent); padding-left: 0.5em; }
+    `];
+
+    constructor() {
+        super();
+        /** @type {import("../types.js").Atlas | null} */
+        this.atlas = null;
+        /** @type {readonly import("../types.js").DemoDrive[]} */
+        this.drives = [];
+        this.sought = "";
+        store.addEventListener("bench", () => this.requestUpdate());
+        store.addEventListener("gaze", () => this.requestUpdate());
+    }
+
+    render() {
+        if (!this.atlas) return nothing;
+        const drive = this.drives.find((each) => each.key === store.bench.drive);
+        const sought = this.sought.trim().toLocaleLowerCase();
+        const { keys, meanings } = this.atlas.parameters;
+        const found = sought === ""
+            ? [...FIRST, ...Object.keys(store.bench.changes).filter((key) => !FIRST.includes(key))]
+            : keys.filter((key, at) => `${key} ${meaningOf(key, meanings[at])}`.toLocaleLowerCase().includes(sought));
+        return html`
+            <h2>${t("place.drive")}</h2>
+            <label>${t("drive.which")}
+                <select .value=${store.bench.drive} @change=${(/** @type {Event} */ event) => this.choose(/** @type {HTMLSelectElement} */ (event.target).value)}>
+                    ${this.drives.map((each) => html`<option value=${each.key} ?selected=${each.key === store.bench.drive}>${tOr(`drive.${each.key}`, each.name)}</option>`)}
+                </select></label>
+            <p class="soft">${tOr(`drive.${drive?.key}.about`, drive?.about ?? "")} ${t("drive.invented")}</p>
+            <div class="row"><button ?disabled=${Object.keys(store.bench.changes).length === 0} @click=${() => store.setBench({ changes: {} }, t("drive.asBuilt"))}>
+                ${t("drive.asBuilt")}</button></div>
+            <h3>${t("drive.numbers")}</h3>
+            <input type="search" aria-label=${t("drive.seek")} placeholder=${t("drive.seek")} .value=${this.sought}
+                @input=${(/** @type {Event} */ event) => { this.sought = /** @type {HTMLInputElement} */ (event.target).value; }} />
+            ${sought !== "" && found.length === 0 ? html`<p class="soft">${t("drive.none")}</p>` : nothing}
+            ${found.slice(0, 40).map((key) => this.number(key))}`;
+    }
+
+    /** @param {string} key */
+    number(key) {
+        const { parameters } = /** @type {import("../types.js").Atlas} */ (this.atlas);
+        const at = parameters.keys.indexOf(key);
+        const built = this.drives.find((each) => each.key === store.bench.drive)?.values[at];
+        if (at < 0 || built === undefined) return nothing;
+        const value = store.bench.changes[key] ?? built;
+        const unit = parameters.units[at] === "m" && Math.abs(built) < 1e-3 && built !== 0 ? "m worn" : parameters.units[at];
+        const [least, most] = span(built, parameters.lows[at], parameters.highs[at]);
+        return html`<div class=${key in store.bench.changes ? "changed" : ""}>${dialOf({
+            id: `number-${key}`, words: meaningOf(key, parameters.meanings[at]), value, least, most, unit, whole: WHOLE.test(key),
+            system: store.gaze.units, note: key in store.bench.changes ? t("drive.built", show(built, unit, store.gaze.units).text) : undefined,
+            turned: (now) => store.setBench({ changes: { ...store.bench.changes, [key]: now } }, meaningOf(key, parameters.meanings[at])),
+        })}</div>`;
+    }
+
+    /** @param {string} key */
+    choose(key) {
+        store.setBench({ drive: key, changes: {}, faults: {} }, t("drive.which"));
+    }
+}
+
+/**
+ * The slider spans what is sensible around the built value, inside what the physics allows.
+ * @param {number} built @param {number} low @param {number} high
+ */
+function span(built, low, high) {
+    const wide = built === 0 ? [low, Math.min(high, Math.max(low, 1))] : [Math.min(built / 4, built * 4), Math.max(built / 4, built * 4)];
+    return [Math.max(low, wide[0]), Math.min(high, wide[1])];
+}
+
+/** @param {string} key @param {string} meaning */
+const meaningOf = (key, meaning) => {
+    const where = key.split(".")[0];
+    const plain = tOr(`parameter.${key}`, tOr(`parameter.${key.replace(/^(pump|motor)\./, "unit.")}`, meaning));
+    return where === "pump" || where === "motor" ? `${t(`unit.${where}`)}: ${plain}` : plain;
+};
+
+customElements.define("swash-drive", SwashDrive);

@@ -1,0 +1,216 @@
+/**
+ * The page's frame: the picture in the middle, what is asked on one side, what is shown on the other; on a phone one below the other, with
+ * everything that is pressed often within reach of a thumb. Views are fetched when first looked at, and one that fails leaves the rest alone.
+ */
+import { LitElement, html, nothing } from "lit";
+import { store } from "../core/store.js";
+import { LANGUAGES, t, tOr, wording } from "../core/words.js";
+import "./card.js";
+import "./controls.js";
+import "./drive.js";
+import "./faults.js";
+import { keysOf } from "./keys.js";
+import "./legend.js";
+import "./opening.js";
+import "./pace.js";
+import { controls } from "./styles.js";
+import { pageStyle } from "./page-style.js";
+
+/** Places for what is asked, and for what is shown: the element, and the module that brings it. */
+const ASKED = [["hand", "swash-controls", ""], ["faults", "swash-faults", ""], ["drive", "swash-drive", ""], ["opening", "swash-opening", ""]];
+const SHOWN = [["circuit", "swash-circuit", "../circuit/circuit.js"], ["curves", "swash-graphs", "../graphs/graphs.js"],
+    ["balance", "swash-ledger", "../graphs/ledger.js"], ["tones", "swash-spectrum", "../graphs/spectrum.js"],
+    ["telling", "swash-telling", "../graphs/telling.js"], ["stories", "swash-stories", "../stories/stories.js"]];
+const PLACES = [...ASKED, ...SHOWN];
+/** Below this width there is one column. */
+const NARROW = "(max-width: 820px)";
+
+export class SwashPage extends LitElement {
+    static properties = {
+        engine: { attribute: false }, drives: { attribute: false }, broken: { attribute: false },
+        asked: { state: true }, shown: { state: true }, helping: { state: true }, trouble: { state: true }, missing: { state: true },
+    };
+    static styles = [controls, pageStyle];
+
+    constructor() {
+        super();
+        /** @type {import("../engine/engine.js").Engine | null} */
+        this.engine = null;
+        /** @type {readonly import("../types.js").DemoDrive[]} */
+        this.drives = [];
+        this.broken = "";
+        this.asked = "hand";
+        this.shown = location.hash.startsWith("#story=") ? "stories" : "circuit";
+        this.helping = false;
+        this.trouble = "";
+        /** @type {readonly string[]} */
+        this.missing = [];
+        this.narrow = matchMedia(NARROW);
+        this.narrow.addEventListener("change", () => this.requestUpdate());
+        for (const of of ["bench", "gaze"]) store.addEventListener(of, () => this.requestUpdate());
+        wording.addEventListener("language", () => this.reword());
+        addEventListener("keydown", (event) => keysOf(event, this));
+        this.fetched = new Set([""]);
+    }
+
+    /** @param {Map<string, unknown>} changed */
+    updated(changed) {
+        if (changed.has("engine") && this.engine) {
+            this.engine.addEventListener("frame", (event) => this.follow(/** @type {CustomEvent} */ (event).detail));
+            this.engine.addEventListener("trouble", (event) => { this.trouble = /** @type {CustomEvent} */ (event).detail; });
+            this.fetch("../scene/scene.js");
+            this.fetch("../stories/marks.js");
+        }
+        if (this.engine) this.placesNow().forEach(([, , module]) => this.fetch(module));
+        this.join();
+    }
+
+    /** Brings a view once; a view that cannot come is named where it would stand. @param {string} module */
+    async fetch(module) {
+        if (this.fetched.has(module)) return;
+        this.fetched.add(module);
+        try {
+            await import(module);
+            this.requestUpdate();
+        } catch (failure) {
+            console.error(failure);
+            this.missing = [...this.missing, module];
+        }
+    }
+
+    placesNow() {
+        return this.narrow.matches ? PLACES.filter(([key]) => key === this.shown || key === this.asked) : PLACES.filter(([key]) => key === this.asked || key === this.shown);
+    }
+
+    /** @returns {any[]} every view in the page */
+    views() {
+        return [...this.renderRoot.querySelectorAll(".view")];
+    }
+
+    /** Hands the views what they read from. */
+    join() {
+        const scene = /** @type {any} */ (this.renderRoot.querySelector("swash-scene"));
+        const marks = /** @type {any} */ (this.renderRoot.querySelector("swash-marks"));
+        for (const view of this.views()) {
+            if (view.atlas !== this.engine?.atlas) view.atlas = this.engine?.atlas ?? null;
+            if (view.engine !== this.engine) view.engine = this.engine;
+            if (view.localName === "swash-stories") Object.assign(view, { scene, marksView: marks, drives: this.drives.map((each) => each.key) });
+            if (view.localName === "swash-drive") view.drives = this.drives;
+        }
+        if (marks && marks.scene !== scene) marks.scene = scene;
+    }
+
+    /** @param {import("../types.js").Frame} frame */
+    follow(frame) {
+        for (const view of this.views()) view.follow?.(frame);
+        const trouble = frame.machines.map((machine) => machine.trouble).find((words) => words) ?? "";
+        if (trouble !== this.trouble) this.trouble = trouble;
+    }
+
+    /** Another language: every view says its words anew. */
+    reword() {
+        this.requestUpdate();
+        for (const view of this.views()) view.requestUpdate?.();
+    }
+
+    render() {
+        if (this.broken) return html`<main class="broken"><h1>Swashlight</h1><p class="wrong">${t("page.broken")} ${this.broken}</p></main>`;
+        const narrow = this.narrow.matches;
+        return html`
+            <header>${this.bar(narrow)}</header>
+            ${narrow ? nothing : html`<section class="asked" aria-label=${t("page.asked")}>${this.choices(ASKED, "asked")}${this.place(this.asked)}</section>`}
+            <main>
+                <div class="picture">
+                    <swash-scene class="view"></swash-scene>
+                    <swash-marks></swash-marks>
+                    <swash-legend></swash-legend>
+                    ${this.missing.includes("../scene/scene.js") ? html`<p class="wrong">${t("page.view.missing")}</p>` : nothing}
+                    ${this.trouble ? html`<p class="wrong trouble" role="alert">${t("page.trouble")} ${this.trouble === "failed" ? "" : this.trouble}
+                        <button @click=${() => this.engine?.restart("settled")}>${t("pace.again")}</button></p>` : nothing}
+                </div>
+                <swash-pace class="view"></swash-pace>
+            </main>
+            ${narrow
+                ? html`<section class="one" aria-label=${t("page.shown")}><swash-card class="view"></swash-card>${this.place(this.shown)}</section>
+                    <nav>${this.choices(PLACES, "shown")}</nav>`
+                : html`<section class="shown" aria-label=${t("page.shown")}>${this.choices(SHOWN, "shown")}
+                    <swash-card class="view"></swash-card>${this.place(this.shown)}</section>`}
+            ${this.helping ? this.help() : nothing}`;
+    }
+
+    /** @param {boolean} narrow */
+    bar(narrow) {
+        const { gaze } = store;
+        return html`
+            <h1>Swashlight</h1>
+            <span class="which">${tOr(`drive.${store.bench.drive}`, store.bench.drive)}${this.wrongs()}</span>
+            <button ?disabled=${!store.canUndo} title=${store.undoLabel} aria-label=${t("page.undo", store.undoLabel)} @click=${() => store.undo()}>↶</button>
+            <button ?disabled=${!store.canRedo} title=${store.redoLabel} aria-label=${t("page.redo", store.redoLabel)} @click=${() => store.redo()}>↷</button>
+            <button aria-label=${t("page.units")} @click=${() => store.setGaze({ units: gaze.units === "si" ? "us" : "si" })}>${gaze.units === "si" ? "bar" : "psi"}</button>
+            <select aria-label=${t("page.theme")} .value=${gaze.theme} @change=${(/** @type {Event} */ event) => store.setGaze({ theme: valueOf(event) })}>
+                ${["light", "dark", "projector"].map((theme) => html`<option value=${theme} ?selected=${gaze.theme === theme}>${t(`page.theme.${theme}`)}</option>`)}
+            </select>
+            <select aria-label=${t("page.language")} .value=${gaze.language} @change=${(/** @type {Event} */ event) => store.setGaze({ language: valueOf(event) })}>
+                ${Object.entries(LANGUAGES).map(([key, name]) => html`<option value=${key} lang=${key} ?selected=${gaze.language === key}>${narrow ? key.toUpperCase() : name}</option>`)}
+            </select>
+            <button aria-label=${t("page.help")} aria-expanded=${this.helping} @click=${() => { this.helping = !this.helping; }}>?</button>`;
+    }
+
+    wrongs() {
+        const count = Object.keys(store.bench.faults).length;
+        return count === 0 ? html` <span class="soft">${t("page.sound")}</span>` : html` <b class="ill">${t("page.faulty", count)}</b>`;
+    }
+
+    /** @param {string[][]} places @param {"asked" | "shown"} side */
+    choices(places, side) {
+        return html`<div class="choices" role="group" aria-label=${t("page.places")}>${places.map(([key]) => html`
+            <button aria-pressed=${this[side] === key} @click=${() => { this[side] = key; }}>${t(`place.${key}`)}</button>`)}</div>`;
+    }
+
+    /** @param {string} key */
+    place(key) {
+        const module = PLACES.find((each) => each[0] === key)?.[2] ?? "";
+        if (this.missing.includes(module)) return html`<p class="wrong">${t("page.view.missing")}</p>`;
+        switch (key) {
+            case "hand": return html`<swash-controls class="view"></swash-controls>`;
+            case "faults": return html`<swash-faults class="view"></swash-faults>`;
+            case "drive": return html`<swash-drive class="view"></swash-drive>`;
+            case "opening": return html`<swash-opening class="view"></swash-opening>`;
+            case "circuit": return html`<swash-circuit class="view"></swash-circuit>`;
+            case "curves": return html`<swash-graphs class="view"></swash-graphs>`;
+            case "balance": return html`<swash-ledger class="view"></swash-ledger>`;
+            case "tones": return html`<swash-spectrum class="view"></swash-spectrum><swash-sound class="view"></swash-sound>`;
+            case "telling": return html`<swash-telling class="view"></swash-telling>`;
+            default: return html`<swash-stories class="view"></swash-stories>`;
+        }
+    }
+
+    help() {
+        return html`<dialog open aria-label=${t("page.help")}>
+            <h2>${t("page.help")}</h2>
+            <p>${t("help.what")}</p>
+            <dl>${["space", "step", "stroke", "neutral", "undo", "redo", "part", "units", "theme", "help"].map((key) => html`
+                <dt><kbd>${t(`help.key.${key}`)}</kbd></dt><dd>${t(`help.${key}`)}</dd>`)}</dl>
+            <p class="soft">${t("help.safety")}</p>
+            <div class="row"><button @click=${() => this.copyLink()}>${t("help.link")}</button>
+                <button @click=${() => { this.helping = false; }}>${t("card.close")}</button></div>
+            <output role="status">${this.linkSaid ?? ""}</output>
+        </dialog>`;
+    }
+
+    async copyLink() {
+        const link = location.href.split("#")[0] + store.link();
+        try {
+            await navigator.clipboard.writeText(link);
+            this.linkSaid = t("help.link.copied");
+        } catch {
+            this.linkSaid = link;
+        }
+        this.requestUpdate();
+    }
+}
+
+/** @param {Event} event @returns {any} */
+const valueOf = (event) => /** @type {HTMLSelectElement} */ (event.target).value;
+
+customElements.define("swash-page", SwashPage);
