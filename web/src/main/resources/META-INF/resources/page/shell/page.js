@@ -22,6 +22,8 @@ const SHOWN = [["circuit", "swash-circuit", "../circuit/circuit.js"], ["curves",
     ["balance", "swash-ledger", "../graphs/ledger.js"], ["tones", "swash-spectrum", "../graphs/spectrum.js"],
     ["telling", "swash-telling", "../graphs/telling.js"], ["stories", "swash-stories", "../stories/stories.js"]];
 const PLACES = [...ASKED, ...SHOWN];
+/** Views whose update() takes a frame. */
+const GIVEN = new Set(["swash-scene", "swash-circuit", "swash-graphs", "swash-ledger", "swash-spectrum", "swash-sound", "swash-telling"]);
 /** Below this width there is one column. */
 const NARROW = "(max-width: 820px)";
 
@@ -58,7 +60,7 @@ export class SwashPage extends LitElement {
         if (changed.has("engine") && this.engine) {
             this.engine.addEventListener("frame", (event) => this.follow(/** @type {CustomEvent} */ (event).detail));
             this.engine.addEventListener("trouble", (event) => { this.trouble = /** @type {CustomEvent} */ (event).detail; });
-            this.fetch("../scene/scene.js");
+            this.fetch("../scene/element.js");
             this.fetch("../stories/marks.js");
         }
         if (this.engine) this.placesNow().forEach(([, , module]) => this.fetch(module));
@@ -102,7 +104,10 @@ export class SwashPage extends LitElement {
 
     /** @param {import("../types.js").Frame} frame */
     follow(frame) {
-        for (const view of this.views()) view.follow?.(frame);
+        for (const view of this.views()) {
+            if (view.follow) view.follow(frame);
+            else if (GIVEN.has(view.localName) && view.isConnected) view.update(frame);
+        }
         const trouble = frame.machines.map((machine) => machine.trouble).find((words) => words) ?? "";
         if (trouble !== this.trouble) this.trouble = trouble;
     }
@@ -124,7 +129,7 @@ export class SwashPage extends LitElement {
                     <swash-scene class="view"></swash-scene>
                     <swash-marks></swash-marks>
                     <swash-legend></swash-legend>
-                    ${this.missing.includes("../scene/scene.js") ? html`<p class="wrong">${t("page.view.missing")}</p>` : nothing}
+                    ${this.missing.includes("../scene/element.js") ? html`<p class="wrong">${t("page.view.missing")}</p>` : nothing}
                     ${this.trouble ? html`<p class="wrong trouble" role="alert">${t("page.trouble")} ${this.trouble === "failed" ? "" : this.trouble}
                         <button @click=${() => this.engine?.restart("settled")}>${t("pace.again")}</button></p>` : nothing}
                 </div>
