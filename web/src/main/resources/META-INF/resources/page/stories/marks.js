@@ -2,7 +2,7 @@
  * Notes on the picture, laid over the scene: a text where its author put it, and a line to the part it speaks of, which follows the part.
  */
 import { LitElement, css, html, svg } from "lit";
-import { styleMap } from "lit/directives/style-map.js";
+import { styled } from "../core/styled.js";
 
 /**
  * @typedef {import("./story.js").Mark} Mark
@@ -54,7 +54,7 @@ export class SwashMarks extends LitElement {
             <svg viewBox="0 0 ${WHOLE} ${WHOLE}" preserveAspectRatio="none" aria-hidden="true">
                 ${this.marks.map((mark) => this.line(mark))}
             </svg>
-            ${this.marks.map((mark) => html`<p style=${styleMap({ left: `${mark.x * 100}%`, top: `${mark.y * 100}%` })}>${mark.text}</p>`)}
+            ${this.marks.map((mark) => html`<p ${styled({ left: `${mark.x * 100}%`, top: `${mark.y * 100}%` })}>${mark.text}</p>`)}
         `;
     }
 
