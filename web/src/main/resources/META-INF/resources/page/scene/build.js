@@ -115,7 +115,7 @@ export class Build {
      * An outline of (x, z) with holes, extruded along y; the far end may be scaled about a centre (bevels).
      * @param {Pair[]} outline @param {Pair[][]} holes @param {number} from @param {number} to
      */
-    extruded(outline, holes, from, to, scale = 1, drawn = true) {
+    extruded(outline, holes, from, to, scale = 1, /** @type {boolean | "loops"} */ drawn = true) {
         const outer = area(outline) < 0 ? [...outline].reverse() : outline;
         const inner = holes.map((hole) => (area(hole) > 0 ? [...hole].reverse() : hole));
         for (const loop of [outer, ...inner]) this.#walls(loop, from, to, scale, drawn);
@@ -131,7 +131,7 @@ export class Build {
         return this;
     }
 
-    /** @param {Pair[]} loop @param {number} from @param {number} to @param {number} scale @param {boolean} drawn */
+    /** @param {Pair[]} loop @param {number} from @param {number} to @param {number} scale @param {boolean | "loops"} drawn */
     #walls(loop, from, to, scale, drawn) {
         const count = loop.length;
         /** @type {Pair[]} */
@@ -157,7 +157,7 @@ export class Build {
             if (!drawn) continue;
             this.line([x1, from, z1], [x2, from, z2]);
             this.line([x1 * scale, to, z1 * scale], [x2 * scale, to, z2 * scale]);
-            if (!soft(before, own)) this.line([x1, from, z1], [x1 * scale, to, z1 * scale]);
+            if (drawn !== "loops" && !soft(before, own)) this.line([x1, from, z1], [x1 * scale, to, z1 * scale]);
         }
     }
 
@@ -201,18 +201,55 @@ export class Build {
         return this;
     }
 
+    /** Corners that are equal in all are kept once: a processor that draws shades each of them. */
     geometry() {
+        const { positions, normals, along } = this;
+        /** @type {Map<string, number>} */
+        const seen = new Map();
+        const index = [];
+        /** @type {[number[], number[], number[]]} */
+        const [p, n, a] = [[], [], []];
+        for (let i = 0; i < along.length; i++) {
+            const j = 3 * i;
+            const key = [positions[j], positions[j + 1], positions[j + 2], normals[j] * 0.1, normals[j + 1] * 0.1, normals[j + 2] * 0.1, along[i]].map((x) => Math.round(x * 500)).join();
+            let place = seen.get(key);
+            if (place === undefined) {
+                place = a.length;
+                seen.set(key, place);
+                p.push(positions[j], positions[j + 1], positions[j + 2]);
+                n.push(normals[j], normals[j + 1], normals[j + 2]);
+                a.push(along[i]);
+            }
+            index.push(place);
+        }
         const geometry = new BufferGeometry();
-        geometry.setAttribute("position", new Float32BufferAttribute(this.positions, 3));
-        geometry.setAttribute("normal", new Float32BufferAttribute(this.normals, 3));
-        if (this.isSwept) geometry.setAttribute("along", new Float32BufferAttribute(this.along, 1));
+        geometry.setIndex(index);
+        geometry.setAttribute("position", new Float32BufferAttribute(p, 3));
+        geometry.setAttribute("normal", new Float32BufferAttribute(n, 3));
+        if (this.isSwept) geometry.setAttribute("along", new Float32BufferAttribute(a, 1));
         geometry.computeBoundingSphere();
         return geometry;
     }
 
     lineGeometry() {
+        const { lines } = this;
+        /** @type {Map<string, number>} */
+        const seen = new Map();
+        const index = [];
+        const points = [];
+        for (let i = 0; i < lines.length; i += 3) {
+            const key = `${Math.round(lines[i] * 500)},${Math.round(lines[i + 1] * 500)},${Math.round(lines[i + 2] * 500)}`;
+            let place = seen.get(key);
+            if (place === undefined) {
+                place = points.length / 3;
+                seen.set(key, place);
+                points.push(lines[i], lines[i + 1], lines[i + 2]);
+            }
+            index.push(place);
+        }
         const geometry = new BufferGeometry();
-        geometry.setAttribute("position", new Float32BufferAttribute(this.lines, 3));
+        geometry.setIndex(index);
+        geometry.setAttribute("position", new Float32BufferAttribute(points, 3));
         return geometry;
     }
 }

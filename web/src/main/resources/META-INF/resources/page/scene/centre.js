@@ -60,8 +60,8 @@ function addFace(model, unit, frame) {
     const item = model.solid(
         `${unit.place}-face`,
         (b) => {
-            b.extruded(circle(unit.landOuter, 48), [circle(Math.max(unit.landInner, unit.shaftRadius * 1.05), 30), ...kidneys], -depth * 0.35, 0);
-            b.extruded(circle(unit.landOuter * 1.06, 48), [circle(Math.max(unit.landInner, unit.shaftRadius * 1.05) * 0.97, 30), ...kidneys], -depth, -depth * 0.35);
+            b.extruded(circle(unit.landOuter, 36), [circle(Math.max(unit.landInner, unit.shaftRadius * 1.05), 30), ...kidneys], -depth * 0.35, 0);
+            b.extruded(circle(unit.landOuter * 1.06, 36), [circle(Math.max(unit.landInner, unit.shaftRadius * 1.05) * 0.97, 30), ...kidneys], -depth, -depth * 0.35);
         },
         look,
     );
@@ -84,7 +84,7 @@ function addPassages(model, frame, pumpFrame, motorFrame) {
     const s = model.sizes;
     const radius = s.passage.radius * 0.985;
     for (const [key, side] of /** @type {const} */ ([["a", 1], ["b", -1]])) {
-        const item = model.item(`passage-${key}`, { parent: frame });
+        const item = model.item(`passage-${key}`, { parent: frame, inside: true });
         const path = [
             ...bend(
                 new Vector3(side * s.pump.pitch, s.faceY - 0.3 * s.pump.diameter, s.pumpZ),
@@ -95,8 +95,8 @@ function addPassages(model, frame, pumpFrame, motorFrame) {
             new Vector3(side * s.motor.pitch, 0, -s.legWall),
             new Vector3(side * s.motor.pitch, 0, -0.2 * s.motor.diameter),
         ];
-        const main = model.oil(item, (b) => void b.swept(path, radius, 14));
-        const blind = model.oil(item, (b) => void b.swept([new Vector3(side * s.pump.pitch, 0, s.pumpZ), new Vector3(side * s.pump.pitch, 0, s.legEnd + 0.35 * s.unit)], radius * 0.98, 14));
+        const main = model.oil(item, (b) => void b.swept(path, radius, 12));
+        const blind = model.oil(item, (b) => void b.swept([new Vector3(side * s.pump.pitch, 0, s.pumpZ), new Vector3(side * s.pump.pitch, 0, s.legEnd + 0.35 * s.unit)], radius * 0.98, 12));
         const bodies = [main, blind];
         for (const [unit, parent] of /** @type {const} */ ([[s.pump, pumpFrame], [s.motor, motorFrame]])) {
             const shape = kidney(unit.kidneyInner + 0.08, unit.kidneyOuter - 0.08, (side * Math.PI) / 2, unit.kidneySpan - 0.01);
@@ -159,7 +159,7 @@ function addBypass(model, frame) {
     if (area <= 0 && lift <= 0) return;
     const item = model.item("bypass", { parent: frame, away: [0, -4 * s.unit, -2 * s.unit] });
     const sliding = model.frame(item.group);
-    const look = { tone: 0.5, warmth: 0.4, whole: true };
+    const look = { tone: 0.5, warmth: 0.4, whole: /** @type {const} */ ("x") };
     if (area > 0) {
         const radius = Math.max(Math.sqrt(area / Math.PI), 0.16 * s.unit);
         const z = s.legEnd + 0.35 * s.unit + radius * 1.4;

@@ -20,7 +20,7 @@ export function addGears(model) {
         const toothed = (/** @type {number} */ radius, /** @type {number} */ teeth, /** @type {number} */ bore, /** @type {number} */ from, /** @type {number} */ to) =>
             (/** @type {import("./build.js").Build} */ b) => {
                 b.at(Z_AXIS);
-                b.extruded(gear(radius, teeth), [circle(bore, 18)], from, to);
+                b.extruded(gear(radius, teeth), [circle(bore, 18)], from, to, 1, teeth > 30 ? "loops" : true);
                 if (radius > 3 * bore) {
                     // web of a large gear: hub and rim stand out a little
                     b.ring(bore, bore * 1.7, to, to + 0.15 * s.unit, 20);
@@ -28,28 +28,25 @@ export function addGears(model) {
                 b.home();
             };
         const away = [0, 0, 3 * s.unit * (g.stages.length - i)];
-        model.solid("pinion", toothed(stage.small, stage.teeth, (i ? g.shaftRadius : s.motor.shaftRadius) * 0.6, stage.z0 - 0.06 * s.unit, stage.z1 + 0.06 * s.unit), {
+        const small = model.solid("pinion", toothed(stage.small, stage.teeth, (i ? g.shaftRadius : s.motor.shaftRadius) * 0.6, stage.z0 - 0.06 * s.unit, stage.z1 + 0.06 * s.unit), {
             tone: 0.42, hatch: Math.PI / 4, parent: shafts[i], away,
         });
         const last = i === g.stages.length - 1;
         const bore = last ? g.axleRadius * 1.2 : g.shaftRadius * 0.9;
-        model.solid("gears", toothed(stage.large, stage.wheelTeeth, bore, stage.z0, stage.z1), { tone: 0.28, hatch: -Math.PI / 4, parent: shafts[i + 1], away });
-        // half a tooth on, so that teeth and gaps meet on the line of centres
-        const phase = stage.teeth % 2 ? 0 : Math.PI / stage.teeth;
-        shafts[i].userData.phase = phase;
+        const large = model.solid("gears", toothed(stage.large, stage.wheelTeeth, bore, stage.z0, stage.z1), { tone: 0.28, hatch: -Math.PI / 4, parent: shafts[i + 1], away });
+        model.hazes([small, large], "motor_speed", (2 * Math.PI) / stage.teeth, 1 / Math.abs(ratios[i]));
         if (last) return;
         const next = g.stages[i + 1];
         model.solid("gears", (b) => {
             b.at(Z_AXIS);
             b.ring(0, g.shaftRadius * 0.92, Math.min(next.z0, stage.z0) - 0.9 * s.unit, Math.max(next.z1, stage.z1) + 0.7 * s.unit, 20);
             b.home();
-        }, { tone: 0.18, whole: true, parent: shafts[i + 1], away });
+        }, { tone: 0.18, whole: "z", parent: shafts[i + 1], away });
     });
     const axle = shafts[shafts.length - 1];
     addDifferential(model, axle);
     addAxles(model, axle);
     addBrake(model, shafts[Math.min(1, shafts.length - 1)], g.stages.length > 1);
-    const pitch = (2 * Math.PI) / g.stages[0].teeth;
     model.moves((now) => {
         const motor = now.signal("motor_angle");
         if (!Number.isFinite(motor)) return;
@@ -60,7 +57,6 @@ export function addGears(model) {
             shaft.userData.turn = turn;
         });
         now.connected = sound;
-        if (now.blurs(now.signal("motor_speed") * now.elapsed, pitch)) now.tooFast = true;
     });
     model.readings.motorShaft = () => shafts[0].rotation.z;
     model.readings.axleTurn = () => shafts[shafts.length - 1].userData.turn ?? 0;
@@ -95,7 +91,7 @@ function addMotorShaft(model, frame) {
             }
             b.home();
         },
-        { tone: 0.16, whole: true, parent: frame, away: [0, 0, s.motor.blockLength * 0.9] },
+        { tone: 0.16, whole: "z", parent: frame, away: [0, 0, s.motor.blockLength * 0.9] },
     );
 }
 
@@ -162,7 +158,7 @@ function addAxles(model, axle) {
                 b.extruded(circle(s.gears.axleRadius, 18), [], at, to);
             } else b.ring(0, s.gears.axleRadius, from, to, 20);
             b.home();
-        }, { tone: 0.14, whole: true, parent: axle, away: [0, 0, from < z ? -3 * s.unit : 3 * s.unit] });
+        }, { tone: 0.14, whole: "z", parent: axle, away: [0, 0, from < z ? -3 * s.unit : 3 * s.unit] });
     }
 }
 
@@ -190,7 +186,15 @@ function addBrake(model, shaft, onCounterShaft) {
         }, { tone: 0.6, warmth: 0.7, parent: still, away });
         return { item, side };
     });
-    const open = 0.28 * s.unit;
+    model.solid("brake", (b) => {
+        // the saddle that carries both pads, over the disc's rim
+        b.at(Z_AXIS);
+        const reach = thickness + 0.75 * s.unit;
+        b.extruded(roundBox(-0.62 * s.unit, -radius * 1.32, 0.62 * s.unit, -radius * 1.1, 0.08 * s.unit), [], -reach, reach);
+        for (const side of [-1, 1]) b.extruded(roundBox(-0.62 * s.unit, -radius * 1.12, 0.62 * s.unit, -radius * 0.6, 0.1 * s.unit), [], side > 0 ? reach - 0.18 * s.unit : -reach, side > 0 ? reach : -reach + 0.18 * s.unit);
+        b.home();
+    }, { tone: 0.4, parent: still, away, hatch: -Math.PI / 4 });
+    const open = 0.2 * s.unit;
     model.moves((now) => {
         const drag = now.parameter("brake.dragTorque") > 0;
         for (const { item, side } of pads) item.home.z = side * (thickness + open * (1 - now.hand.brake) * (drag ? 0.25 : 1));

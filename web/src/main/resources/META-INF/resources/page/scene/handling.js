@@ -6,7 +6,7 @@ import { Orbit } from "./orbit.js";
 /** @typedef {import("./view.js").View} View */
 /** @typedef {import("../core/store.js").Store} Store */
 
-const USUAL = new Vector3(0.68, 0.5, 0.82).normalize(); // whence a drive is first looked at
+const USUAL = new Vector3(0.82, 0.42, 0.5).normalize(); // whence a drive is first looked at
 const FILLS = 1.16; // of the picture left about it
 
 export class Handling {

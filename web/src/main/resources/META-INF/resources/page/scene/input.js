@@ -19,11 +19,12 @@ export function addInput(model, pumpTurning) {
             b.line([x, 0, z], [x, s.pump.blockLength, z]);
         }
         b.box([-0.09 * s.unit, i.pulleyY - s.faceY, i.shaftRadius * 0.5], [0.09 * s.unit, i.pulleyY - s.faceY + i.pulleyHeight, i.shaftRadius * 1.3]); // key
-    }, { tone: 0.15, whole: true, parent: pumpTurning, away: [0, s.pump.blockLength * 2.9, 0] });
+    }, { tone: 0.15, whole: "y", parent: pumpTurning, away: [0, s.pump.blockLength * 2.9, 0] });
     const pulleyTurning = model.frame(frame);
     const pulley = i.pulley;
-    addPulley(model, pulleyTurning, { radius: pulley, bore: i.shaftRadius * 1.02, part: "input-pulley", y: i.pulleyY, away: [0, up, 0], tone: 0.3, phantom: false });
-    addFan(model, pulleyTurning, up);
+    const driven = addPulley(model, pulleyTurning, { radius: pulley, bore: i.shaftRadius * 1.02, part: "input-pulley", y: i.pulleyY, away: [0, up, 0], tone: 0.3, phantom: false });
+    const fan = addFan(model, pulleyTurning, up);
+    model.hazes([driven, fan], "pump_speed", (2 * Math.PI) / 3);
     addEngine(model, frame, up, pulleyTurning);
 }
 
@@ -33,7 +34,7 @@ function addPulley(model, parent, { radius, bore, part, y, away, tone, phantom }
     const h = s.input.pulleyHeight;
     const groove = 0.42 * s.unit;
     return model.solid(part, (b) => {
-        b.turned([[bore, y], [bore * 2.2, y], [bore * 2.2, y + h * 0.36], [radius - groove, y + h * 0.36], [radius + groove * 0.3, y], [radius + groove * 0.3, y + 0.06 * s.unit], [radius - groove * 0.7, y + h * 0.5], [radius + groove * 0.3, y + h - 0.06 * s.unit], [radius + groove * 0.3, y + h], [radius - groove, y + h * 0.64], [bore * 2.2, y + h * 0.64], [bore * 2.2, y + h], [bore, y + h]], 40);
+        b.turned([[bore, y], [bore * 2.2, y], [bore * 2.2, y + h * 0.36], [radius - groove, y + h * 0.36], [radius + groove * 0.3, y], [radius + groove * 0.3, y + 0.06 * s.unit], [radius - groove * 0.7, y + h * 0.5], [radius + groove * 0.3, y + h - 0.06 * s.unit], [radius + groove * 0.3, y + h], [radius - groove, y + h * 0.64], [bore * 2.2, y + h * 0.64], [bore * 2.2, y + h], [bore, y + h]], 30);
         // marks by which its turning is seen
         for (let k = 0; k < 3; k++) {
             const [x, z] = polar(radius * 0.6, (2 * Math.PI * k) / 3);
@@ -52,7 +53,7 @@ function addFan(model, parent, up) {
     const left = s.get("heat.fanShare");
     const blades = 9;
     const whole = Math.round(blades * left); // a broken fan has lost its blades
-    model.solid("fan", (b) => {
+    return model.solid("fan", (b) => {
         b.ring(shaftRadius * 1.02, shaftRadius * 3, fanY, fanY + 0.4 * s.unit, 24);
         for (let k = 0; k < blades; k++) {
             const reach = k < whole ? fanRadius : fanRadius * 0.45;
@@ -99,7 +100,6 @@ function addEngine(model, frame, up, pulleyTurning) {
             marks.userData.shift?.(loop);
             if (now.blurs(step, marks.userData.spacing)) now.tooFast = true;
         }
-        if (now.blurs(now.signal("pump_speed") * now.elapsed, (2 * Math.PI) / 3)) now.tooFast = true;
     });
     model.readings.pulley = () => pulleyTurning.rotation.y;
 }
@@ -118,7 +118,7 @@ function addBelt(model, frame, up, y) {
     for (let k = 1; k < path.length; k++) lengths.push(lengths[k - 1] + path[k].distanceTo(path[k - 1]));
     const total = lengths[lengths.length - 1];
     const count = Math.max(6, Math.round(total / (3 * s.unit)));
-    const marks = model.many(item, count, (b) => b.box([-0.26 * s.unit, -0.26 * s.unit, -0.12 * s.unit], [0.26 * s.unit, 0.26 * s.unit, 0.12 * s.unit]), { tone: 0 });
+    const marks = model.many(item, count, (b) => b.box([-0.21 * s.unit, -0.21 * s.unit, -0.1 * s.unit], [0.21 * s.unit, 0.21 * s.unit, 0.1 * s.unit]), { tone: 0.25 });
     const m = new Matrix4();
     marks.userData.spacing = total / count;
     const sign = area(loop) > 0 ? -1 : 1; // with the pulleys' own sense, about y

@@ -5,6 +5,8 @@ import { Quaternion, Vector3 } from "three";
 /** @typedef {import("./model.js").Item} Item */
 /** @typedef {import("../types.js").Gaze} Gaze */
 
+/** Not housings, but with oil or springs to be seen in them. */
+const SEEN_INTO = new Set(["pump-piston", "motor-piston", "pump-thrust-bearing", "motor-thrust-bearing", "check-a", "check-b", "gallery", "filter", "trunnion", "relief-a", "relief-b", "charge-pump", "charge-relief", "differential"]);
 const UPRIGHT = new Quaternion();
 const OVER = new Quaternion().setFromAxisAngle(new Vector3(0, 0, 1), Math.PI);
 const AXES = { x: new Vector3(1, 0, 0), y: new Vector3(0, 1, 0), z: new Vector3(0, 0, 1) };
@@ -30,11 +32,22 @@ function cut(model, box, gaze) {
         plane.set(1, 0, 0, 1e9);
         return;
     }
-    const half = box.getSize(new Vector3()).multiplyScalar(0.5);
-    const point = box.getCenter(new Vector3()).addScaledVector(AXES[axis], at * half[axis]);
+    // 0 is where a draughtsman would cut: through both shafts, in the parting plane, through the pump's axis
+    const s = model.sizes;
+    const middle = { x: s.motorX, y: 0, z: s.pumpZ }[axis];
+    const end = at < 0 ? box.min[axis] : box.max[axis];
+    const point = box.getCenter(new Vector3());
+    point[axis] = middle + Math.abs(at) * (end - middle);
     const normal = AXES[axis].clone().applyQuaternion(model.root.quaternion);
     point.applyMatrix4(model.root.matrixWorld);
     plane.set(normal.x, normal.y, normal.z, normal.dot(point));
+    for (const body of model.whole) {
+        // lengthways through a shaft, pin or ball it stays whole, as drawings have it; across, it is cut like all else
+        const centre = (body.geometry.boundingSphere?.center.clone() ?? new Vector3()).applyMatrix4(body.matrixWorld);
+        const near = Math.abs(normal.dot(centre) - plane.w) < 0.45 * s.unit;
+        const spared = near && body.userData.whole !== axis;
+        for (const material of [body.material, body.userData.ink]) if (material) model.looks.spare(material, spared);
+    }
 }
 
 /** @param {Item} item @param {Gaze} gaze */
@@ -45,10 +58,13 @@ function arrange(item, gaze) {
     let shown = !(item.part === "case-lower" && !gaze.lowerHalf) && !(item.part === "case-upper" && !gaze.upperHalf);
     if ((item.part === "oil" || item.part === "magnets") && !gaze.lowerHalf) shown = item.part === "magnets";
     if (gaze.isolated && gaze.part && !selected && !(item.oil && item.part.startsWith("passage") && gaze.part.startsWith("passage"))) shown = false;
+    item.shown = shown;
+    const buried = item.inside && !gaze.ghosted && !gaze.isolated && gaze.apart < 0.01 && gaze.section.axis === "none";
+    if (buried && !selected) shown = false;
     item.group.visible = shown;
     if (!shown) return;
     const ghost = gaze.ghosted && !selected && !item.oil;
-    const fill = item.oil ? 1 : item.phantom ? (selected || pointed ? 0.35 : 0) : ghost ? (item.housing ? 0.07 : 0.4) : 1;
+    const fill = item.oil ? 1 : item.phantom ? (selected || pointed ? 0.35 : 0) : ghost ? (item.housing ? 0.07 : SEEN_INTO.has(item.part) ? 0.3 : 1) : 1;
     const opacity = fill * item.fade;
     item.seenThrough = opacity < 0.5;
     for (const material of item.fills) {
@@ -65,7 +81,6 @@ function arrange(item, gaze) {
         }
     }
     for (const material of item.lines) {
-        material.transparent = true;
-        material.opacity = ghost ? (item.housing ? 0.3 : 0.55) : item.phantom ? (selected || pointed ? 0.7 : 0.28) : 0.85;
+        material.uniforms.look.value.x = item.fade * (ghost && fill < 1 ? (item.housing ? 0.3 : 0.5) : item.phantom ? (selected || pointed ? 0.7 : 0.22) : 0.85);
     }
 }

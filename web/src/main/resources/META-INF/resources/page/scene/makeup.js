@@ -50,15 +50,15 @@ function addCheck(model, frame, key, side) {
         if (bleed > 0) b.ring(0, Math.max(bleed / 2, 0.4), seat - ball * 1.2, seat + ball, 8);
     }, look);
     const moving = model.frame(item.group);
-    model.body(item, (b) => sphere(b, ball, 14), { tone: 0.02, whole: true }, moving);
+    model.body(item, (b) => sphere(b, ball, 14), { tone: 0.02, whole: "ball" }, moving);
     const top = -s.passage.radius * 0.98;
     const free = top - seat - ball;
     const spring = model.frame(item.group, 0, top, 0);
     model.body(item, (b) => {
-        const path = Array.from({ length: 37 }, (_, i) => new Vector3(ball * 0.55 * Math.sin(i * 0.7), (-i / 36) * free, ball * 0.55 * Math.cos(i * 0.7)));
-        b.swept(path, ball * 0.1, 5);
+        const path = Array.from({ length: 25 }, (_, i) => new Vector3(ball * 0.55 * Math.sin(i * 0.9), (-i / 24) * free, ball * 0.55 * Math.cos(i * 0.9)));
+        b.swept(path, ball * 0.1, 3);
     }, { tone: 0.8 }, spring);
-    const oil = model.item(`passage-${key}`, { parent: at });
+    const oil = model.item(`passage-${key}`, { parent: at, inside: true });
     const upper = model.oil(oil, (b) => void b.turned([[0, seat + ball * 0.1], [ball * 1.27, seat + ball * 0.3], [ball * 1.27, top], [0, top]], 18, false));
     const fill = /** @type {import("three").ShaderMaterial} */ (upper.material);
     const reach = ball * 0.7;
@@ -100,7 +100,7 @@ function addGallery(model, frame) {
         b.ring(0, bore * 1.6, reach, reach + 0.2 * s.unit, 18);
         b.home();
     }, { tone: 0.2, hatch: -HATCH, parent: frame, away, housing: true });
-    const oil = model.item("gallery", { parent: frame, away });
+    const oil = model.item("gallery", { parent: frame, away, inside: true });
     const arms = [1, -1].map((side) => model.oil(oil, (b) => void b.swept([new Vector3(0, y, 0), new Vector3(side * reach * 0.99, y, 0)], bore, 12)));
     const stem = model.oil(oil, (b) => void b.swept([new Vector3(0, s.filterBottom + 0.3 * s.unit, 0), new Vector3(0, y, 0)], bore, 12));
     const fills = [...arms, stem].map((mesh) => /** @type {import("three").ShaderMaterial} */ (mesh.material));
@@ -136,7 +136,7 @@ function addFilter(model, frame) {
     const away = [0, -5 * s.unit, 0];
     const pleats = gear(radius, 26);
     model.solid("filter", (b) => {
-        b.extruded(pleats, [circle(radius * 0.72, 30)], bottom + 0.12 * s.unit, top);
+        b.extruded(pleats, [circle(radius * 0.72, 30)], bottom + 0.12 * s.unit, top, 1, "loops");
         b.ring(0, radius * 1.1, bottom, bottom + 0.12 * s.unit, 30);
         b.ring(bore, radius * 1.1, top, top + 0.12 * s.unit, 30);
     }, { tone, warmth: clog > 1.5 ? 1.2 : 0.3, hatch: HATCH, parent: frame, away });
@@ -197,10 +197,10 @@ function addPoppet(model, part, at, radius, opening, away) {
         b.turned([[radius * 0.4, -radius * 0.4], [radius, -radius * 0.4], [radius, length], [0, length], [0, length * 0.9], [radius * 0.72, length * 0.9], [radius * 0.72, radius * 0.5], [radius * 0.4, radius * 0.2]], 18);
     }, { tone: 0.26, hatch: -HATCH, parent: at, away });
     const moving = model.frame(item.group);
-    model.body(item, (b) => void b.turned([[0, -radius * 0.1], [radius * 0.6, radius * 0.75], [radius * 0.6, radius * 1.2], [0, radius * 1.2]], 14), { tone: 0.6, warmth: 0.5, whole: true }, moving);
+    model.body(item, (b) => void b.turned([[0, -radius * 0.1], [radius * 0.6, radius * 0.75], [radius * 0.6, radius * 1.2], [0, radius * 1.2]], 14), { tone: 0.6, warmth: 0.5, whole: "ball" }, moving);
     const free = length * 0.9 - radius * 1.2;
     const spring = model.frame(item.group, 0, length * 0.9, 0);
-    model.body(item, (b) => void b.swept(Array.from({ length: 37 }, (_, i) => new Vector3(radius * 0.5 * Math.sin(i * 0.8), (-i / 36) * free, radius * 0.5 * Math.cos(i * 0.8))), radius * 0.09, 5), { tone: 0.8 }, spring);
+    model.body(item, (b) => void b.swept(Array.from({ length: 25 }, (_, i) => new Vector3(radius * 0.5 * Math.sin(i * 0.9), (-i / 24) * free, radius * 0.5 * Math.cos(i * 0.9))), radius * 0.09, 3), { tone: 0.8 }, spring);
     model.moves((now) => {
         const share = Math.max(0, Math.min(1, opening(now) || 0));
         moving.position.y = share * radius;

@@ -5,7 +5,7 @@
  * A cut face costs no extra drawing: all bodies are closed, so where the section plane opens one, its inside is seen; it is painted as the
  * plane would be, by the point where the line of sight meets the plane.
  */
-import { Color, DoubleSide, LineBasicMaterial, ShaderMaterial, Vector3, Vector4 } from "three";
+import { Color, DoubleSide, FrontSide, ShaderMaterial, Vector3, Vector4 } from "three";
 
 const VERTEX = /* glsl */ `
 #ifdef OIL
@@ -17,16 +17,16 @@ attribute float along;
 varying float vAlong;
 #endif
 #endif
-varying vec3 vNormal;
+#ifdef CUT
 varying vec3 vPlace;
+#endif
+varying vec2 vShade; // light from above; 0 at the rim, where a body turns away
 varying vec3 vTint;
 void main() {
     vec4 place = vec4(position, 1.0);
-    vec3 turned = normal;
     vTint = vec3(1.0);
 #ifdef USE_INSTANCING
     place = instanceMatrix * place;
-    turned = mat3(instanceMatrix) * turned;
 #endif
 #ifdef USE_INSTANCING_COLOR
     vTint = instanceColor;
@@ -38,9 +38,20 @@ void main() {
 #endif
 #endif
     vec4 world = modelMatrix * place;
-    vPlace = world.xyz;
-    vNormal = mat3(modelMatrix) * turned;
     gl_Position = projectionMatrix * viewMatrix * world;
+#ifdef CUT
+    vPlace = world.xyz;
+#endif
+#ifdef SHADED
+    vec3 n = normal;
+#ifdef USE_INSTANCING
+    n = mat3(instanceMatrix) * n;
+#endif
+    n = normalize(mat3(modelMatrix) * n);
+    vShade = vec2(0.76 + 0.2 * dot(n, vec3(0.36, 0.8, 0.48)) + 0.06 * n.z, smoothstep(0.0, 0.32, abs(dot(n, normalize(cameraPosition - world.xyz)))));
+#else
+    vShade = vec2(1.0);
+#endif
 }`;
 
 const COMMON = /* glsl */ `
@@ -50,42 +61,32 @@ uniform vec3 paper;
 uniform vec4 cut;
 uniform vec4 look; // x opacity, y highlight, z hatch angle, w mm a pixel
 uniform vec3 glow;
-varying vec3 vNormal;
+#ifdef CUT
 varying vec3 vPlace;
+#endif
+varying vec2 vShade;
 varying vec3 vTint;
-vec3 lit(vec3 base) {
-    vec3 n = normalize(vNormal);
-    vec3 eye = normalize(cameraPosition - vPlace);
-    float light = 0.74 + 0.2 * dot(n, vec3(0.36, 0.8, 0.48)) + 0.08 * n.z;
-    float rim = smoothstep(0.05, 0.3, abs(dot(n, eye)));
-    return mix(mix(ink, base, 0.55), base, rim) * light;
-}`;
+`;
 
 const SOLID = `${COMMON}${/* glsl */ `
 void main() {
+    vec3 base = tone * vTint;
+    vec3 colour = mix(mix(ink, base, 0.5), base, vShade.y) * vShade.x;
 #ifdef CUT
     if (dot(vPlace, cut.xyz) > cut.w) discard;
-#endif
-    vec3 colour;
-    if (gl_FrontFacing) {
-        colour = lit(tone * vTint);
-    } else {
-#ifdef CUT
+    if (!gl_FrontFacing) {
         vec3 eye = cameraPosition - vPlace;
         float share = (cut.w - dot(vPlace, cut.xyz)) / dot(eye, cut.xyz);
         vec3 at = vPlace + eye * share;
         vec3 u = abs(cut.y) > 0.7 ? vec3(1.0, 0.0, 0.0) : vec3(0.0, 1.0, 0.0);
         vec3 v = cross(cut.xyz, u);
         float across = dot(at, u) * cos(look.z) + dot(at, v) * sin(look.z);
-        float gap = max(2.6, 6.5 * look.w);
+        float gap = max(2.4, 6.5 * look.w);
         float from = abs(fract(across / gap) - 0.5) * gap / look.w;
-        colour = mix(ink, mix(paper, tone, 0.35), smoothstep(0.5, 1.3, from));
-#else
-        colour = tone * vTint * 0.45;
-#endif
+        colour = mix(ink, mix(paper, tone, 0.3), smoothstep(0.5, 1.3, from));
     }
-    colour = mix(colour, glow, look.y);
-    gl_FragColor = vec4(colour, look.x);
+#endif
+    gl_FragColor = vec4(mix(colour, glow, look.y), look.x);
 }`}`;
 
 const OIL = `${COMMON}${/* glsl */ `
@@ -99,23 +100,33 @@ void main() {
     if (dot(vPlace, cut.xyz) > cut.w) discard;
 #endif
     vec3 base = tone * vTint;
-    vec3 n = normalize(vNormal);
-    vec3 colour = base;
-    if (gl_FrontFacing) colour *= 0.9 + 0.1 * dot(n, vec3(0.36, 0.8, 0.48));
-    float dark = dot(base, vec3(0.3, 0.6, 0.1)) > 0.5 ? 0.0 : 1.0;
-    vec3 mark = mix(vec3(0.0), vec3(1.0), dark);
+    vec3 colour = gl_FrontFacing ? base * vShade.x : base;
+    vec3 mark = dot(base, vec3(0.3, 0.6, 0.1)) > 0.5 ? vec3(0.0) : vec3(1.0);
     vec2 p = gl_FragCoord.xy;
     float on = 0.0;
     if (vBand < 0.5) on = step(length(mod(p, 7.0) - 3.5), 1.3);
     else if (vBand > 1.5) on = step(mod(p.x + p.y, max(3.0, 15.0 - 2.0 * vBand)), 1.0);
-    colour = mix(colour, mark, 0.34 * on);
+    colour = mix(colour, mark, 0.3 * on);
 #ifdef FLOWING
     float place = abs(fract((vAlong - flow.x) / 9.0) - 0.5) * 2.0;
     colour = mix(colour, mark, flow.y * 0.55 * step(0.72, place));
 #endif
-    colour = mix(colour, glow, look.y);
-    gl_FragColor = vec4(colour, look.x);
+    gl_FragColor = vec4(mix(colour, glow, look.y), look.x);
 }`}`;
+
+const LINE = /* glsl */ `
+uniform vec3 tone;
+uniform vec4 cut;
+uniform vec4 look;
+#ifdef CUT
+varying vec3 vPlace;
+#endif
+void main() {
+#ifdef CUT
+    if (dot(vPlace, cut.xyz) > cut.w) discard;
+#endif
+    gl_FragColor = vec4(tone, look.x);
+}`;
 
 /** The page's colours as three numbers each, read from its style. */
 export class Palette {
@@ -165,12 +176,12 @@ export class Looks {
 
     /** @param {Color} tone @param {number} hatch angle of its hatching, rad */
     solid(tone, hatch = Math.PI / 4) {
-        return this.#make(SOLID, tone, hatch, {});
+        return this.#make(SOLID, tone, hatch, { SHADED: "" });
     }
 
     /** Oil; `flowing` bodies carry marks along their length. @param {boolean} flowing */
     oil(flowing) {
-        return this.#make(OIL, new Color(1, 1, 1), 0, flowing ? { OIL: "", FLOWING: "" } : { OIL: "" });
+        return this.#make(OIL, new Color(1, 1, 1), 0, flowing ? { OIL: "", SHADED: "", FLOWING: "" } : { OIL: "", SHADED: "" });
     }
 
     /** @param {string} fragment @param {Color} tone @param {number} hatch @param {Record<string, string>} defines */
@@ -179,7 +190,8 @@ export class Looks {
             vertexShader: VERTEX,
             fragmentShader: fragment,
             defines: { ...defines },
-            side: DoubleSide,
+            side: FrontSide,
+            forceSinglePass: true,
             uniforms: {
                 tone: { value: tone },
                 ink: this.ink,
@@ -198,16 +210,9 @@ export class Looks {
 
     /** Lines take part in the cut as well. @param {number} opacity @param {Color} [colour] */
     line(opacity, colour = this.palette.ink) {
-        const material = new LineBasicMaterial({ color: colour, transparent: opacity < 1, opacity });
-        material.onBeforeCompile = (shader) => {
-            shader.uniforms.cut = this.cut;
-            shader.vertexShader = shader.vertexShader
-                .replace("void main() {", "varying vec3 vPlace;\nvoid main() {")
-                .replace("#include <project_vertex>", "#include <project_vertex>\nvec4 placed = vec4(transformed, 1.0);\n#ifdef USE_INSTANCING\nplaced = instanceMatrix * placed;\n#endif\nvPlace = (modelMatrix * placed).xyz;");
-            shader.fragmentShader = shader.fragmentShader
-                .replace("void main() {", "uniform vec4 cut;\nvarying vec3 vPlace;\nvoid main() {\nif (dot(vPlace, cut.xyz) > cut.w) discard;")
-                .replace("#include <colorspace_fragment>", "");
-        };
+        const material = this.#make(LINE, colour, 0, {});
+        material.uniforms.look.value.x = opacity;
+        material.transparent = true;
         return material;
     }
 
@@ -218,12 +223,20 @@ export class Looks {
         for (const material of this.all) this.#define(material);
     }
 
+    /** Whether the plane passes a body by although it would meet it. @param {ShaderMaterial} material @param {boolean} spared */
+    spare(material, spared) {
+        material.userData.spared = spared;
+        this.#define(material);
+    }
+
     /** @param {ShaderMaterial} material */
     #define(material) {
         const has = "CUT" in material.defines;
-        if (has === this.cutting) return;
-        if (this.cutting) material.defines.CUT = "";
+        const cuts = this.cutting && !material.userData.spared;
+        if (has === cuts) return;
+        if (cuts) material.defines.CUT = "";
         else delete material.defines.CUT;
+        material.side = cuts ? DoubleSide : FrontSide; // insides are seen only where a body is cut open
         material.needsUpdate = true;
     }
 

@@ -10,6 +10,8 @@ import { Build } from "./build.js";
 /** @typedef {import("three").ShaderMaterial} ShaderMaterial */
 /** @typedef {import("./sizes.js").Sizes} Sizes */
 
+/** @typedef {"x" | "y" | "z" | "ball"} Whole its axis, or a ball */
+
 /**
  * @typedef {object} PartLook
  * @property {number} [tone] 0 light … 1 dark
@@ -17,8 +19,9 @@ import { Build } from "./build.js";
  * @property {number} [hatch] rad
  * @property {Vector3 | number[]} [away] where it goes when all is apart, mm, in its parent's frame
  * @property {boolean} [housing] seen through when the drive is ghosted
+ * @property {boolean} [inside] hidden by what holds it, unless that is seen through, cut or taken apart
  * @property {boolean} [phantom] an adjacent part: drawn in lines, hardly filled
- * @property {boolean} [whole] never cut: shafts, balls, pins (ISO 128 practice)
+ * @property {Whole} [whole] not cut along its axis: shafts, pins, balls (ISO 128 practice)
  * @property {Object3D} [parent]
  */
 
@@ -31,8 +34,10 @@ import { Build } from "./build.js";
  * @property {boolean} housing
  * @property {boolean} phantom
  * @property {ShaderMaterial[]} fills
- * @property {Material[]} lines
+ * @property {ShaderMaterial[]} lines
  * @property {Object3D[]} bodies
+ * @property {boolean} inside
+ * @property {boolean} shown whether the gaze lets it be seen
  * @property {boolean} oil
  * @property {number} fade 0 … 1: further share of its opacity, for what turns too fast to be seen
  * @property {boolean} seenThrough
@@ -46,6 +51,8 @@ export class Model {
         this.root = new Group();
         /** @type {Item[]} */
         this.items = [];
+        /** Bodies that are not cut lengthways. @type {Mesh[]} */
+        this.whole = [];
         /** Called with every state, in the order added. @type {((now: import("./now.js").Now) => void)[]} */
         this.movers = [];
         /** What the drawing says of itself, read back from the objects. @type {Record<string, () => unknown>} */
@@ -66,7 +73,7 @@ export class Model {
         (look.parent ?? this.root).add(group);
         const away = Array.isArray(look.away) ? new Vector3(...look.away) : (look.away ?? new Vector3());
         /** @type {Item} */
-        const item = { part, group, home: new Vector3(), away, housing: !!look.housing, phantom: !!look.phantom, fills: [], lines: [], bodies: [], oil: false, fade: 1, seenThrough: false };
+        const item = { part, group, home: new Vector3(), away, housing: !!look.housing, phantom: !!look.phantom, inside: !!look.inside, shown: true, fills: [], lines: [], bodies: [], oil: false, fade: 1, seenThrough: false };
         this.items.push(item);
         return item;
     }
@@ -94,7 +101,7 @@ export class Model {
         shape(build);
         const fill = this.looks.solid(this.looks.palette.tone(look.tone ?? 0.3, look.warmth ?? 0), look.hatch ?? Math.PI / 4);
         const mesh = new Mesh(build.geometry(), fill);
-        this.#tag(mesh, item, !!look.whole);
+        this.#tag(mesh, item, look.whole);
         parent.add(mesh);
         item.fills.push(fill);
         if (build.lines.length) {
@@ -103,6 +110,7 @@ export class Model {
             lines.raycast = () => {};
             parent.add(lines);
             item.lines.push(ink);
+            mesh.userData.ink = ink;
         }
         return mesh;
     }
@@ -116,7 +124,7 @@ export class Model {
         shape(build);
         const fill = this.looks.solid(this.looks.palette.tone(look.tone ?? 0.2, look.warmth ?? 0), look.hatch ?? Math.PI / 4);
         const mesh = this.#instanced(item, build.geometry(), fill, count);
-        this.#tag(mesh, item, !!look.whole);
+        this.#tag(mesh, item, look.whole);
         item.fills.push(fill);
         /** @type {InstancedMesh | null} */
         let lines = null;
@@ -155,23 +163,39 @@ export class Model {
         item.oil = true;
         if (!count) {
             const mesh = new Mesh(geometry, fill);
-            this.#tag(mesh, item, false);
+            this.#tag(mesh, item);
             parent.add(mesh);
             return mesh;
         }
         geometry.setAttribute("band", new InstancedBufferAttribute(new Float32Array(count), 1));
         const mesh = this.#instanced(item, geometry, fill, count);
         mesh.instanceColor = new InstancedBufferAttribute(new Float32Array(3 * count).fill(1), 3);
-        this.#tag(mesh, item, false);
+        this.#tag(mesh, item);
         return mesh;
     }
 
-    /** @param {Object3D} body @param {Item} item @param {boolean} whole */
+    /** @param {Object3D} body @param {Item} item @param {Whole} [whole] */
     #tag(body, item, whole) {
         body.userData.part = item.part;
         body.userData.item = item;
         body.userData.whole = whole;
+        if (whole) this.whole.push(/** @type {Mesh} */ (body));
         item.bodies.push(body);
+    }
+
+    /**
+     * Draws parts as a haze while they turn too far between two pictures to be followed.
+     * @param {Item[]} items @param {string} speed key of the signal, rad/s @param {number} repeat angle after which they look the same @param {number} [share] of that speed
+     */
+    hazes(items, speed, repeat, share = 1) {
+        let hazy = false;
+        this.moves((now) => {
+            const step = Math.abs(now.signal(speed) * share * now.elapsed);
+            if (now.elapsed > 0) hazy = now.blurs(step, hazy ? repeat * 0.7 : repeat);
+            for (const item of items) item.fade = hazy ? 0.3 : 1;
+            if (hazy) now.tooFast = true;
+        });
+        return () => hazy;
     }
 
     /** @param {(now: import("./now.js").Now) => void} mover */
@@ -186,7 +210,6 @@ export class Model {
             if (body.geometry) body.geometry.dispose();
             if (object instanceof InstancedMesh) object.dispose();
         });
-        for (const item of this.items) for (const line of item.lines) line.dispose();
         this.looks.dispose();
         this.root.removeFromParent();
     }

@@ -22,12 +22,12 @@ function addThrustBearing(model, unit, tilting, key, away) {
     const race = 0.13 * unit.diameter;
     const look = { tone: 0.16, hatch: -Math.PI / 4, parent: tilting, away };
     const item = model.solid(key, (b) => {
-        b.ring(inner, outer, low, low + race, 36);
-        b.ring(inner, outer, high - race * 0.6, high, 36);
+        b.ring(inner, outer, low, low + race, 28);
+        b.ring(inner, outer, high - race * 0.6, high, 28);
     }, look);
     const ball = (high - low - 1.6 * race) / 2;
     const count = Math.max(7, Math.floor((2 * Math.PI * unit.pitch) / (ball * 3.4)));
-    const balls = model.many(item, count, (b) => sphere(b, ball, 10), { tone: 0.05, whole: true });
+    const balls = model.many(item, count, (b) => sphere(b, ball, 6), { tone: 0.05, whole: "ball" });
     const m = new Matrix4();
     for (let i = 0; i < count; i++) {
         const angle = (2 * Math.PI * i) / count;
@@ -89,7 +89,7 @@ export function addSwashPlate(model, unit, frame) {
             b.ring(0, trunnion, -reach, -unit.plateRadius, 20);
             b.home();
         },
-        { tone: 0.2, whole: true, parent: tilting, away: [0, up * 1.6, 0] },
+        { tone: 0.2, whole: "x", parent: tilting, away: [0, up * 1.6, 0] },
     );
     const armX = wallX + 0.62 * scale;
     const arm = model.solid(

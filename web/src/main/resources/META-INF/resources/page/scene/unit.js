@@ -38,15 +38,15 @@ function addBlock(model, unit, turning, out) {
     const step = TURN / unit.count;
     const bores = Array.from({ length: unit.count }, (_, k) => {
         const [x, z] = polar(unit.pitch, k * step);
-        return circle(unit.diameter / 2, 20, x, z);
+        return circle(unit.diameter / 2, 16, x, z);
     });
     const slots = bores.map((_, k) => kidney(unit.kidneyInner, unit.kidneyOuter, k * step, slotSpan(unit), 5));
     const look = { tone: 0.34, hatch: Math.PI / 4, housing: true, parent: turning, away: [0, apartOf(unit) * 0.55 * out, 0] };
     const item = model.solid(
         `${unit.place}-block`,
         (b) => {
-            b.extruded(circle(unit.blockRadius, 44), [hole, ...slots], 0, unit.floor);
-            b.extruded(circle(unit.blockRadius, 44), [hole, ...bores], unit.floor, unit.blockLength);
+            b.extruded(circle(unit.blockRadius, 36), [hole, ...slots], 0, unit.floor);
+            b.extruded(circle(unit.blockRadius, 36), [hole, ...bores], unit.floor, unit.blockLength);
         },
         look,
     );
@@ -77,17 +77,23 @@ function addPistons(model, unit, turning, out) {
     const count = unit.count;
     const away = [0, apartOf(unit) * out, 0];
     const pistons = model.item(`${key}-piston`, { parent: turning, away });
-    const springs = model.item(`${key}-spring`, { parent: turning, away: [0, apartOf(unit) * 0.8 * out, 0] });
-    const oil = model.item(`${key}-piston`, { parent: turning, away: [0, apartOf(unit) * 0.55 * out, 0] });
+    const springs = model.item(`${key}-spring`, { inside: true, parent: turning, away: [0, apartOf(unit) * 0.8 * out, 0] });
+    const oil = model.item(`${key}-piston`, { inside: true, parent: turning, away: [0, apartOf(unit) * 0.55 * out, 0] });
     const radius = unit.diameter / 2;
     const drop = radius - unit.noseRadius;
     const hollowDepth = 0.66 * unit.pistonLength;
     const bodies = model.many(pistons, count, (b) => pistonProfile(b, unit, radius, drop, hollowDepth), { tone: 0.1, hatch: -Math.PI / 4 });
     const springFree = unit.middle - unit.floor + hollowDepth; // length at mid stroke
-    const coils = model.many(springs, count, (b) => helix(b, unit.hollowRadius * 0.78, 5, unit.hollowRadius * 0.16), { tone: 0.75 });
-    const columns = model.oil(oil, (b) => void b.turned([[0, 0], [radius * 0.985, 0], [radius * 0.985, 1], [0, 1]], 18, false), count);
-    const hollows = model.oil(oil, (b) => void b.turned([[0, 0], [unit.hollowRadius * 0.97, 0], [unit.hollowRadius * 0.97, hollowDepth - 0.2], [0, hollowDepth - 0.2]], 12, false), count);
+    const coils = model.many(springs, count, (b) => helix(b, unit.hollowRadius * 0.78, 4, unit.hollowRadius * 0.17), { tone: 0.75 });
+    const columns = model.oil(oil, (b) => void b.turned([[0, 0], [radius * 0.985, 0], [radius * 0.985, 1], [0, 1]], 14, false), count);
+    const hollows = model.oil(oil, (b) => void b.turned([[0, 0], [unit.hollowRadius * 0.97, 0], [unit.hollowRadius * 0.97, hollowDepth - 0.2], [0, hollowDepth - 0.2]], 10, false), count);
     const slots = model.oil(oil, (b) => void b.extruded(kidney(unit.kidneyInner + 0.1, unit.kidneyOuter - 0.1, 0, slotSpan(unit) - 0.02, 5), [], 0.1, unit.floor, 1, false), count);
+    const haze = addHaze(model, unit, turning);
+    const hazy = model.hazes([pistons, springs, oil], `${key}_speed`, TURN / count);
+    model.moves(() => {
+        for (const item of haze) item.group.scale.setScalar(hazy() ? 1 : 0);
+    });
+    model.readings[`${key}Hazy`] = hazy;
     const positions = new Float64Array(count);
     const m = new Matrix4();
     const scale = new Vector3();
@@ -133,14 +139,35 @@ function addPistons(model, unit, turning, out) {
         });
 }
 
+/**
+ * What is left to see when pistons pass too fast: a ring, half of it under the pressure of side A, half of B.
+ * @param {Model} model @param {UnitSizes} unit @param {import("three").Object3D} turning
+ */
+function addHaze(model, unit, turning) {
+    return [1, -1].map((side) => {
+        const item = model.item(`${unit.place}-piston`, { parent: turning.parent ?? turning });
+        const half = sector(unit.pitch - unit.diameter / 2, unit.pitch + unit.diameter / 2, side > 0 ? 0.04 : Math.PI + 0.04, side > 0 ? Math.PI - 0.04 : TURN - 0.04, 16);
+        const ring = model.oil(item, (b) => void b.extruded(half, [], unit.floor, unit.middle + unit.pistonLength, 1, false));
+        ring.userData.drop = true;
+        item.fade = 0.45;
+        const fill = /** @type {import("three").ShaderMaterial} */ (ring.material);
+        model.moves((now) => {
+            const { rgb, band } = now.oil(now.signal(side > 0 ? "pressure_a" : "pressure_b"));
+            fill.uniforms.tone.value.setRGB(rgb[0], rgb[1], rgb[2], "");
+            fill.uniforms.bandAll.value = band;
+        });
+        return item;
+    });
+}
+
 /** A hollow piston, open towards its chamber (y = 0), with a round nose. @param {import("./build.js").Build} b @param {UnitSizes} unit @param {number} radius @param {number} drop @param {number} hollowDepth */
 function pistonProfile(b, unit, radius, drop, hollowDepth) {
     const nose = unit.noseRadius;
     const centre = unit.pistonLength;
     /** @type {[number, number][]} */
     const round = [];
-    for (let i = 0; i <= 5; i++) {
-        const angle = (Math.PI / 2) * (i / 5);
+    for (let i = 0; i <= 4; i++) {
+        const angle = (Math.PI / 2) * (i / 4);
         round.push([nose * Math.cos(angle), centre + nose * Math.sin(angle)]);
     }
     b.turned(
@@ -152,13 +179,13 @@ function pistonProfile(b, unit, radius, drop, hollowDepth) {
             [0, hollowDepth],
             [unit.hollowRadius, hollowDepth],
         ],
-        20,
+        16,
     );
 }
 
 /** A coil spring of unit length. @param {import("./build.js").Build} b @param {number} radius @param {number} turns @param {number} wire */
 function helix(b, radius, turns, wire) {
-    const perTurn = 9;
+    const perTurn = 7;
     const path = Array.from({ length: turns * perTurn + 1 }, (_, i) => {
         const angle = (TURN * i) / perTurn;
         return new Vector3(radius * Math.sin(angle), i / (turns * perTurn), radius * Math.cos(angle));
@@ -166,6 +193,6 @@ function helix(b, radius, turns, wire) {
     // unit length would flatten the wire beyond recognition: sweep at full length, then shrink the axis
     const stretch = 30;
     b.at(new Matrix4().makeScale(1, 1 / stretch, 1));
-    b.swept(path.map((p) => p.setY(p.y * stretch)), wire, 5);
+    b.swept(path.map((p) => p.setY(p.y * stretch)), wire, 3);
     b.home();
 }

@@ -23,7 +23,10 @@ export class View {
         this.canvas = canvas;
         this.host = host;
         this.parameterKeys = parameterKeys;
-        this.renderer = new WebGLRenderer({ canvas, antialias: !isSoftware(), powerPreference: "high-performance", stencil: false });
+        const wanted = { alpha: false, antialias: !isSoftware(), powerPreference: /** @type {const} */ ("high-performance"), stencil: false };
+        const context = canvas.getContext("webgl2", wanted); // made here because three would ask for a see-through one, dearer to put on the page
+        if (!context) throw new Error("no WebGL 2");
+        this.renderer = new WebGLRenderer({ canvas, context });
         this.renderer.info.autoReset = false;
         this.camera = new PerspectiveCamera(24, 1, 5, 20000);
         this.target = new Vector3();
@@ -199,7 +202,7 @@ export class View {
     /** Where a part is seen, as shares of the picture; null when it is not. @param {string} part */
     anchor(part) {
         const drawn = this.machines[0];
-        const item = drawn?.model.items.find((each) => each.part === part && each.group.visible && each.bodies.length && !each.bodies[0].userData.drop);
+        const item = drawn?.model.items.find((each) => each.part === part && each.shown && each.bodies.length && !each.bodies[0].userData.drop);
         if (!item) return null;
         const point = new Vector3();
         item.group.updateWorldMatrix(true, true);
@@ -232,7 +235,7 @@ function boxOf(model) {
     const s = model.sizes;
     const box = s.case;
     const x = Math.max(s.gears.largest, s.motorX + box.towerHalfX) + box.flange + s.wall;
-    return new Box3(new Vector3(-s.gears.largest - box.flange - s.wall, box.bottom - s.wall, box.hornLow), new Vector3(x, s.input.shaftTop, box.hornHigh));
+    return new Box3(new Vector3(-s.gears.largest - box.flange - s.wall, box.bottom - s.wall, box.zLow), new Vector3(x, s.input.shaftTop, box.zHigh));
 }
 
 /** Drawn by the processor? Then every pixel counts. */
