@@ -18,11 +18,14 @@ export function addCase(model) {
     const inner = hull(corners, 0.25 * s.unit);
     const outer = hull(corners, 0.25 * s.unit + s.wall);
     const flange = hull(corners, 0.25 * s.unit + s.wall + box.flange);
+    const wheels = gearCorners(s);
+    const humpInner = hull(wheels, 0.25 * s.unit);
+    const humpOuter = hull(wheels, 0.25 * s.unit + s.wall);
     const bolts = boltPlaces(corners, 0.25 * s.unit + s.wall + box.flange * 0.5, 2.6 * s.unit).filter(([x]) => Math.abs(x) > box.hornRadius * 1.25);
     const holes = bolts.map(([x, z]) => circle(0.16 * s.unit, 10, x, z));
     const thick = 0.32 * s.unit;
-    addUpper(model, { inner, outer, flange, holes, thick });
-    addLower(model, { inner, outer, flange, holes, thick });
+    addUpper(model, { inner, outer, flange, humpInner, humpOuter, holes, thick });
+    addLower(model, { inner, outer, flange, humpInner, humpOuter, holes, thick });
     model.solid("case-upper", (b) => {
         for (const [x, z] of bolts) {
             b.at(new Matrix4().makeTranslation(x, thick, z));
@@ -57,6 +60,15 @@ function planCorners(s) {
     return corners;
 }
 
+/** What needs the height: the large gears and the differential. @param {import("./sizes.js").Sizes} s @returns {Pair[]} */
+function gearCorners(s) {
+    const d = s.gears.differential;
+    const last = s.gears.last;
+    return [...s.gears.stages.map((stage) => ({ x: stage.wheelX, reach: stage.large + stage.module, z0: stage.z0, z1: stage.z1 })), { x: 0, reach: d.radius, z0: last.z0 - d.length, z1: last.z1 }].flatMap(
+        ({ x, reach, z0, z1 }) => /** @type {Pair[]} */ ([[x - reach, z0], [x + reach, z0], [x + reach, z1], [x - reach, z1]]),
+    );
+}
+
 /** Evenly along an outline. @param {Pair[]} corners @param {number} offset @param {number} spacing @returns {Pair[]} */
 function boltPlaces(corners, offset, spacing) {
     const loop = hull(corners, offset);
@@ -75,42 +87,63 @@ function boltPlaces(corners, offset, spacing) {
     return places;
 }
 
-/** @typedef {{ inner: Pair[], outer: Pair[], flange: Pair[], holes: Pair[][], thick: number }} Plan */
+/** @typedef {{ inner: Pair[], outer: Pair[], flange: Pair[], humpInner: Pair[], humpOuter: Pair[], holes: Pair[][], thick: number }} Plan */
 
 /** @param {Model} model @param {Plan} plan */
-function addUpper(model, { inner, outer, flange, holes, thick }) {
+function addUpper(model, { inner, outer, flange, humpInner, humpOuter, holes, thick }) {
     const s = model.sizes;
     const box = s.case;
     const half = box.towerHalfX;
     const tower = (/** @type {number} */ more) => roundBox(s.motorX - half - more, box.towerZ0 - more, s.motorX + half + more, box.towerZ1 + more, 0.9 * s.unit + more);
     const shaft = circle(s.pump.shaftRadius * 1.25, 20, s.motorX, s.pumpZ);
+    const apart = meet(humpOuter, tower(s.wall)) ? box.roof : box.base; // where hump and tower would run into each other they share one roof
     model.solid("case-upper", (b) => {
         b.extruded(flange, [inner, ...holes], 0.02, thick);
-        b.extruded(outer, [inner], thick, box.roof);
-        b.extruded(outer, [tower(0)], box.roof, box.roof + s.wall);
-        b.extruded(tower(s.wall), [tower(0)], box.roof + s.wall, box.tower);
-        b.extruded(tower(s.wall), [shaft], box.tower, box.tower + s.wall);
+        b.extruded(outer, [inner], thick, apart);
+        if (apart === box.base) {
+            b.extruded(outer, [tower(0), humpInner], box.base, box.base + s.wall);
+            b.extruded(humpOuter, [humpInner], box.base + s.wall, box.roof);
+            b.extruded(humpOuter, [], box.roof, box.roof + s.wall);
+        } else b.extruded(outer, [tower(0)], apart, apart + s.wall);
+        b.extruded(tower(s.wall), [tower(0)], apart + s.wall, Math.max(box.tower, apart + 1.2 * s.wall));
+        b.extruded(tower(s.wall), [shaft], Math.max(box.tower, apart + 1.2 * s.wall), Math.max(box.tower, apart + 1.2 * s.wall) + s.wall);
         b.at(new Matrix4().makeTranslation(s.motorX, 0, s.pumpZ));
         b.ring(s.pump.shaftRadius * 1.25, s.pump.shaftRadius * 2.2, box.tower + s.wall, box.tower + 0.45 * s.unit, 24);
         b.home();
-        horns(b, s, 1, inner, outer);
-        fins(b, s, inner);
+        horns(b, s, 1, outer);
+        fins(b, s, humpInner);
     }, { tone: 0.12, warmth: 0.5, hatch: Math.PI / 4, housing: true, away: [0, apartUp(s), 0] });
 }
 
+/** Whether the boxes about two outlines overlap. @param {Pair[]} a @param {Pair[]} b */
+function meet(a, b) {
+    return [0, 1].every((axis) => Math.min(...a.map((p) => p[axis])) < Math.max(...b.map((p) => p[axis])) && Math.min(...b.map((p) => p[axis])) < Math.max(...a.map((p) => p[axis])));
+}
+
 /** @param {Model} model @param {Plan} plan */
-function addLower(model, { inner, outer, flange, holes, thick }) {
+function addLower(model, { inner, outer, flange, humpInner, humpOuter, holes, thick }) {
     const s = model.sizes;
+    const box = s.case;
+    const sump = (/** @type {number} */ more) => circle(box.sump.radius + more, 36, s.motorX, s.pumpZ);
+    const shared = meet(humpOuter, sump(s.wall));
+    const floor = shared ? Math.min(box.bottom, box.sump.bottom) : -box.base;
     model.solid("case-lower", (b) => {
         b.extruded(flange, [inner, ...holes], -thick, -0.02);
-        b.extruded(outer, [inner], s.case.bottom, -thick);
-        b.extruded(outer, [], s.case.bottom - s.wall, s.case.bottom);
-        horns(b, s, -1, inner, outer);
+        b.extruded(outer, [inner], floor, -thick);
+        if (shared) b.extruded(outer, [], floor - s.wall, floor);
+        else {
+            b.extruded(outer, [sump(0), humpInner], floor - s.wall, floor);
+            for (const [hole, wall, bottom] of /** @type {const} */ ([[sump(0), sump(s.wall), box.sump.bottom], [humpInner, humpOuter, -box.roof]])) {
+                b.extruded(wall, [hole], bottom, floor - s.wall);
+                b.extruded(wall, [], bottom - s.wall, bottom);
+            }
+        }
+        horns(b, s, -1, outer);
     }, { tone: 0.17, warmth: 0.5, hatch: (3 * Math.PI) / 4, housing: true, away: [0, -apartDown(s), 0] });
 }
 
-/** Half tubes round the axle shafts, from the hull's side outwards. @param {import("./build.js").Build} b @param {import("./sizes.js").Sizes} s @param {1 | -1} up @param {Pair[]} inner @param {Pair[]} outer */
-function horns(b, s, up, inner, outer) {
+/** Half tubes round the axle shafts, from the hull's side outwards. @param {import("./build.js").Build} b @param {import("./sizes.js").Sizes} s @param {1 | -1} up @param {Pair[]} outer */
+function horns(b, s, up, outer) {
     const box = s.case;
     const reach = (/** @type {Pair[]} */ loop, /** @type {1 | -1} */ side) => side * Math.max(...loop.filter(([x]) => Math.abs(x) < box.hornRadius * 1.4).map(([, z]) => side * z), side * (side > 0 ? s.gears.last.z1 : s.gears.last.z0 - s.gears.differential.length));
     const half = (/** @type {number} */ radius) => Array.from({ length: 13 }, (_, i) => /** @type {Pair} */ ([radius * Math.cos((Math.PI * i) / 12), -up * radius * Math.sin((Math.PI * i) / 12)]));
@@ -125,29 +158,36 @@ function horns(b, s, up, inner, outer) {
 /** Ribs on the roof, as many as its size asks for; those clogged are filled (heat.finShare). @param {import("./build.js").Build} b @param {import("./sizes.js").Sizes} s @param {Pair[]} inner */
 function fins(b, s, inner) {
     const box = s.case;
-    const x0 = Math.min(...inner.map(([x]) => x)) + 0.8 * s.unit;
-    const x1 = s.motorX - box.towerHalfX - s.wall - 0.3 * s.unit;
-    const zs = inner.filter(([x]) => x < x1).map(([, z]) => z);
+    const zs = inner.map(([, z]) => z);
     const [z0, z1] = [Math.min(...zs), Math.max(...zs)];
     const count = Math.max(3, Math.floor((z1 - z0) / (0.75 * s.unit)) - 1);
     const packed = 1 - s.get("heat.finShare");
     for (let i = 1; i < count; i++) {
         const z = z0 + ((z1 - z0) * i) / count;
-        const inside = inner.filter(([, at]) => Math.abs(at - z) < 1.2 * s.unit).map(([x]) => x);
-        const from = Math.max(x0, (inside.length ? Math.min(...inside) : x0) + 0.8 * s.unit);
-        if (from > x1) continue;
+        const [left, right] = across(inner, z);
+        const [from, to] = [left + 0.3 * s.unit, right - 0.3 * s.unit];
+        if (!(to > from)) continue;
         const top = box.roof + s.wall + 0.4 * s.unit;
-        b.box([from, box.roof + s.wall, z - 0.06 * s.unit], [x1, top, z + 0.06 * s.unit]);
-        if (i / count < packed) b.box([from, box.roof + s.wall, z + 0.06 * s.unit], [x1, top * 0.985, z + (z1 - z0) / count - 0.06 * s.unit]);
+        b.box([from, box.roof + s.wall, z - 0.06 * s.unit], [to, top, z + 0.06 * s.unit]);
+        if (i / count < packed) b.box([from, box.roof + s.wall, z + 0.06 * s.unit], [to, top * 0.985, z + (z1 - z0) / count - 0.06 * s.unit]);
     }
+}
+
+/** Where a line across meets a convex outline: least and greatest x. @param {Pair[]} loop @param {number} z */
+function across(loop, z) {
+    const xs = loop.flatMap(([x, at], i) => {
+        const [x2, at2] = loop[(i + 1) % loop.length];
+        return (at - z) * (at2 - z) < 0 ? [x + ((x2 - x) * (z - at)) / (at2 - at)] : [];
+    });
+    return [Math.min(...xs), Math.max(...xs)];
 }
 
 /** Two ring magnets on the sump's floor, beside the filter. @param {Model} model */
 function addMagnets(model) {
     const s = model.sizes;
     model.solid("magnets", (b) => {
-        for (const [x, z] of [[s.motorX - 2.2 * s.unit, s.pumpZ + 1.1 * s.unit], [s.motorX, s.motor.blockLength]]) {
-            b.at(new Matrix4().makeTranslation(x, s.case.bottom, z));
+        for (const [x, z] of [[s.motorX, -0.5 * s.legWall], [s.motorX, s.motor.blockLength]]) {
+            b.at(new Matrix4().makeTranslation(x, -s.case.base, z));
             b.ring(0.28 * s.unit, 0.62 * s.unit, 0, 0.3 * s.unit, 20);
         }
         b.home();

@@ -100,7 +100,7 @@ function addPassages(model, frame, pumpFrame, motorFrame) {
         const bodies = [main, blind];
         for (const [unit, parent] of /** @type {const} */ ([[s.pump, pumpFrame], [s.motor, motorFrame]])) {
             const shape = kidney(unit.kidneyInner + 0.08, unit.kidneyOuter - 0.08, (side * Math.PI) / 2, unit.kidneySpan - 0.01);
-            bodies.push(model.oil(item, (b) => void b.extruded(shape, [], -0.24 * unit.diameter, -0.05, 1, false), 0, parent));
+            bodies.push(model.oil(item, (b) => void b.extruded(shape, [], -0.24 * unit.diameter, -0.05, 1, false), parent));
         }
         const bore = Math.PI * s.passage.radius ** 2; // mm²
         const fills = bodies.map((body) => /** @type {import("three").ShaderMaterial} */ (body.material));

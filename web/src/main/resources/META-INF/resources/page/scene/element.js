@@ -5,6 +5,7 @@
 import { LitElement, css, html, nothing } from "lit";
 import { partOf, parts } from "../core/parts.js";
 import { store } from "../core/store.js";
+import { styled } from "../core/styled.js";
 import { t, tOr, wording } from "../core/words.js";
 
 /** @typedef {import("../types.js").Frame} Frame */
@@ -59,6 +60,10 @@ export class SwashScene extends LitElement {
         this.onGaze = () => this.#gazed();
         this.onWords = () => this.requestUpdate();
         this.theme = "";
+        /** @type {Promise<void> | undefined} */
+        this.opening = undefined;
+        /** @type {ResizeObserver | undefined} */
+        this.watcher = undefined;
     }
 
     connectedCallback() {
@@ -71,6 +76,7 @@ export class SwashScene extends LitElement {
         super.disconnectedCallback();
         store.removeEventListener("gaze", this.onGaze);
         wording.removeEventListener("language", this.onWords);
+        this.watcher?.disconnect();
         this.handling?.dispose();
         this.view?.dispose();
         this.view = null;
@@ -79,17 +85,16 @@ export class SwashScene extends LitElement {
         this.state = "wait";
     }
 
-    /** @param {Frame} frame */
+    /** @param {Frame} frame or what Lit hands over */
     update(frame) {
-        // Lit calls update with its changed properties, the page with a frame
-        if (frame instanceof Map) return super.update(/** @type {any} */ (frame));
-        this.frame = frame;
-        if (!this.view) {
-            this.opening ??= this.#open();
-            return undefined;
+        if (!("machines" in frame)) {
+            /** @type {any} */ (LitElement.prototype).update.call(this, frame); // Lit's own update has the same name
+            return;
         }
-        this.#show(frame);
-        return undefined;
+        if (!frame.machines[0]?.values.length) return;
+        this.frame = frame;
+        if (this.view) this.#show(frame);
+        else this.opening ??= this.#open();
     }
 
     async #open() {
@@ -197,7 +202,7 @@ export class SwashScene extends LitElement {
             ${this.doubled ? html`<div class="sides ${this.doubled}"><span>${t("scene.this")}</span><span>${t("scene.sound")}</span></div>` : nothing}
             ${words ? html`<p class="words">${t(words)}</p>` : nothing}
             <div class="notes">${this.notes.map((note, i) => html`<p class=${i === 0 && this.view?.tooFast ? "fast" : ""}>${note}</p>`)}</div>
-            ${this.label && selected ? html`<span class="tag" .style=${`left:${this.label.x * 100}%;top:${this.label.y * 100}%`}>${this.label.text}</span>` : nothing}
+            ${this.label && selected ? html`<span class="tag" ${styled({ left: `${this.label.x * 100}%`, top: `${this.label.y * 100}%` })}>${this.label.text}</span>` : nothing}
         `;
     }
 }

@@ -5,6 +5,7 @@
 import { Color, Matrix4, Vector3 } from "three";
 import { polar } from "./outlines.js";
 import { sphere } from "./plates.js";
+import { blockAway } from "./unit.js";
 
 /** @typedef {import("./model.js").Model} Model */
 /** @typedef {import("./now.js").Now} Now */
@@ -32,7 +33,7 @@ export function addLeaks(model, pumpFrame, motorFrame) {
             from.set(x, unit.blockLength * 1.01, z);
             const [u, v] = polar(unit.diameter * 0.9, angle);
             way.set(u, unit.diameter * 0.15, v);
-        });
+        }, blockAway(unit));
         addBubbles(model, frame, unit);
     }
     addFaceDrops(model, pumpFrame, motorFrame);
@@ -42,10 +43,11 @@ export function addLeaks(model, pumpFrame, motorFrame) {
  * @param {Model} model @param {import("three").Object3D} frame @param {string} part @param {number} places
  * @param {(now: Now, place: number) => number} rate m³/s
  * @param {(now: Now, place: number, from: Vector3, way: Vector3) => void} path
+ * @param {number[]} [away] as the part beside them
  */
-function addDrops(model, frame, part, places, rate, path) {
-    const item = model.item(part, { parent: frame });
-    const drops = model.oil(item, (b) => sphere(b, 1, 8), places * DROPS);
+function addDrops(model, frame, part, places, rate, path, away = [0, 0, 0]) {
+    const item = model.item(part, { parent: frame, away });
+    const drops = model.manyOil(item, places * DROPS, (b) => sphere(b, 1, 6));
     for (const body of item.bodies) body.userData.drop = true;
     let phase = 0;
     const from = new Vector3();
@@ -133,8 +135,8 @@ export function viscosity(now) {
 function addBubbles(model, frame, unit) {
     const key = /** @type {"pump" | "motor"} */ (unit.place);
     const each = 6;
-    const item = model.item(`${key}-piston`, { parent: frame });
-    const bubbles = model.many(item, unit.count * each, (b) => sphere(b, unit.diameter * 0.09, 8), { tone: 0 });
+    const item = model.item(`${key}-piston`, { parent: frame, away: blockAway(unit), inside: true });
+    const bubbles = model.many(item, unit.count * each, (b) => sphere(b, unit.diameter * 0.09, 6), { tone: 0 });
     item.fills[0].uniforms.tone.value = new Color(0.98, 0.98, 1);
     for (const body of item.bodies) body.userData.drop = true;
     const m = new Matrix4();

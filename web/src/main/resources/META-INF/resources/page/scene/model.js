@@ -150,23 +150,28 @@ export class Model {
         return mesh;
     }
 
-    /**
-     * A body of oil, or many equal ones with colours of their own.
-     * @param {Item} item @param {(build: Build) => void} shape @param {number} [count]
-     */
-    oil(item, shape, count = 0, parent = item.group) {
+    /** A body of oil. @param {Item} item @param {(build: Build) => void} shape @param {Object3D} [parent] */
+    oil(item, shape, parent = item.group) {
+        const { geometry, fill } = this.#oil(item, shape);
+        const mesh = new Mesh(geometry, fill);
+        this.#tag(mesh, item);
+        parent.add(mesh);
+        return mesh;
+    }
+
+    /** @param {Item} item @param {(build: Build) => void} shape */
+    #oil(item, shape) {
         const build = new Build();
         shape(build);
         const fill = this.looks.oil(build.isSwept);
-        const geometry = build.geometry();
         item.fills.push(fill);
         item.oil = true;
-        if (!count) {
-            const mesh = new Mesh(geometry, fill);
-            this.#tag(mesh, item);
-            parent.add(mesh);
-            return mesh;
-        }
+        return { geometry: build.geometry(), fill };
+    }
+
+    /** Many equal bodies of oil with colours of their own. @param {Item} item @param {number} count @param {(build: Build) => void} shape */
+    manyOil(item, count, shape) {
+        const { geometry, fill } = this.#oil(item, shape);
         geometry.setAttribute("band", new InstancedBufferAttribute(new Float32Array(count), 1));
         const mesh = this.#instanced(item, geometry, fill, count);
         mesh.instanceColor = new InstancedBufferAttribute(new Float32Array(3 * count).fill(1), 3);

@@ -51,7 +51,7 @@ function unitSizes(get, place) {
         middle,
         blockLength,
         blockRadius: Math.max(landOuter, pitch + 0.62 * diameter),
-        shaftRadius: Math.max(0.6 * (pitch - diameter / 2), 0.22 * pitch),
+        shaftRadius: Math.min(Math.max(0.6 * (pitch - diameter / 2), 0.22 * pitch), 0.7 * diameter),
         noseRadius,
         plateHeight,
         plateRadius,
@@ -150,6 +150,7 @@ function passageSizes(get, pump, motor, legWall, pumpZ) {
 function gearSizes(get, motor, unit) {
     const ratio = get("gears.ratio");
     const stageCount = ratio > 40 ? 3 : ratio > 5 ? 2 : 1;
+    /** @type {{ teeth: number, wheelTeeth: number, ratio: number, module: number, width: number }[]} */
     const stages = [];
     let rest = ratio;
     for (let i = 0; i < stageCount; i++) {
@@ -199,15 +200,18 @@ function gearSizes(get, motor, unit) {
 /** @param {{ pump: UnitSizes, motor: UnitSizes, unit: number, wall: number, margin: number, pumpZ: number, legEnd: number, plateTop: number, filterBottom: number, gears: ReturnType<ReturnType<typeof gearSizes>["place"]> }} from */
 function caseSizesOf({ pump, motor, unit, wall, margin, pumpZ, legEnd, plateTop, filterBottom, gears }) {
     const roof = Math.max(gears.largest, motor.blockRadius) + margin;
+    const base = motor.blockRadius + margin; // of the shallow part of the case, up and down
     const bottom = -Math.max(gears.largest + margin, margin - filterBottom + 0.2 * unit, motor.blockRadius + margin);
     const zLow = legEnd - margin;
     const zHigh = gears.endZ + margin + 0.2 * unit;
     return {
-        roof,
+        roof: Math.max(roof, base + 0.3 * unit),
         bottom,
+        base,
+        sump: { radius: 1.5 * unit + margin, bottom: Math.min(filterBottom - 0.3 * unit, -base - 0.3 * unit) },
         zLow,
         zHigh,
-        tower: Math.max(plateTop + margin + 0.25 * unit, roof + 0.4 * unit),
+        tower: Math.max(plateTop + margin + 0.25 * unit, base + 0.6 * unit),
         towerHalfX: Math.max(pump.plateRadius, pump.blockRadius) + margin,
         towerZ0: pumpZ - Math.max(pump.plateRadius, pump.blockRadius) - margin,
         towerZ1: pumpZ + Math.max(pump.plateRadius, pump.blockRadius) + margin,

@@ -17,8 +17,8 @@ const TURN = 2 * Math.PI;
  */
 export function addUnit(model, unit, frame) {
     const turning = model.frame(frame);
-    const out = unit.place === "pump" ? 1 : 1.15;
-    addBlock(model, unit, turning, out);
+    const out = outOf(unit);
+    addBlock(model, unit, turning);
     addPistons(model, unit, turning, out);
     const key = /** @type {"pump" | "motor"} */ (unit.place);
     model.moves((now) => {
@@ -29,11 +29,17 @@ export function addUnit(model, unit, frame) {
     return turning;
 }
 
+/** The motor's way out is a little longer: its shaft goes with it. @param {UnitSizes} unit */
+const outOf = (unit) => (unit.place === "pump" ? 1 : 1.15);
+
+/** @param {UnitSizes} unit */
+export const blockAway = (unit) => [0, apartOf(unit) * 0.55 * outOf(unit), 0];
+
 /** How far a unit's parts go along the shaft when all is apart, mm. @param {UnitSizes} unit */
 export const apartOf = (unit) => unit.blockLength * 1.5;
 
-/** @param {Model} model @param {UnitSizes} unit @param {import("three").Object3D} turning @param {number} out */
-function addBlock(model, unit, turning, out) {
+/** @param {Model} model @param {UnitSizes} unit @param {import("three").Object3D} turning */
+function addBlock(model, unit, turning) {
     const hole = circle(unit.shaftRadius * 1.03, 20);
     const step = TURN / unit.count;
     const bores = Array.from({ length: unit.count }, (_, k) => {
@@ -41,7 +47,7 @@ function addBlock(model, unit, turning, out) {
         return circle(unit.diameter / 2, 16, x, z);
     });
     const slots = bores.map((_, k) => kidney(unit.kidneyInner, unit.kidneyOuter, k * step, slotSpan(unit), 5));
-    const look = { tone: 0.34, hatch: Math.PI / 4, housing: true, parent: turning, away: [0, apartOf(unit) * 0.55 * out, 0] };
+    const look = { tone: 0.34, hatch: Math.PI / 4, housing: true, parent: turning, away: blockAway(unit) };
     const item = model.solid(
         `${unit.place}-block`,
         (b) => {
@@ -78,16 +84,16 @@ function addPistons(model, unit, turning, out) {
     const away = [0, apartOf(unit) * out, 0];
     const pistons = model.item(`${key}-piston`, { parent: turning, away });
     const springs = model.item(`${key}-spring`, { inside: true, parent: turning, away: [0, apartOf(unit) * 0.8 * out, 0] });
-    const oil = model.item(`${key}-piston`, { inside: true, parent: turning, away: [0, apartOf(unit) * 0.55 * out, 0] });
+    const oil = model.item(`${key}-piston`, { inside: true, parent: turning, away: blockAway(unit) });
     const radius = unit.diameter / 2;
     const drop = radius - unit.noseRadius;
     const hollowDepth = 0.66 * unit.pistonLength;
     const bodies = model.many(pistons, count, (b) => pistonProfile(b, unit, radius, drop, hollowDepth), { tone: 0.1, hatch: -Math.PI / 4 });
     const springFree = unit.middle - unit.floor + hollowDepth; // length at mid stroke
     const coils = model.many(springs, count, (b) => helix(b, unit.hollowRadius * 0.78, 4, unit.hollowRadius * 0.17), { tone: 0.75 });
-    const columns = model.oil(oil, (b) => void b.turned([[0, 0], [radius * 0.985, 0], [radius * 0.985, 1], [0, 1]], 14, false), count);
-    const hollows = model.oil(oil, (b) => void b.turned([[0, 0], [unit.hollowRadius * 0.97, 0], [unit.hollowRadius * 0.97, hollowDepth - 0.2], [0, hollowDepth - 0.2]], 10, false), count);
-    const slots = model.oil(oil, (b) => void b.extruded(kidney(unit.kidneyInner + 0.1, unit.kidneyOuter - 0.1, 0, slotSpan(unit) - 0.02, 5), [], 0.1, unit.floor, 1, false), count);
+    const columns = model.manyOil(oil, count, (b) => void b.turned([[0, 0], [radius * 0.985, 0], [radius * 0.985, 1], [0, 1]], 14, false));
+    const hollows = model.manyOil(oil, count, (b) => void b.turned([[0, 0], [unit.hollowRadius * 0.97, 0], [unit.hollowRadius * 0.97, hollowDepth - 0.2], [0, hollowDepth - 0.2]], 10, false));
+    const slots = model.manyOil(oil, count, (b) => void b.extruded(kidney(unit.kidneyInner + 0.1, unit.kidneyOuter - 0.1, 0, slotSpan(unit) - 0.02, 5), [], 0.1, unit.floor, 1, false));
     const haze = addHaze(model, unit, turning);
     const hazy = model.hazes([pistons, springs, oil], `${key}_speed`, TURN / count);
     model.moves(() => {

@@ -24,7 +24,7 @@ export class View {
         this.host = host;
         this.parameterKeys = parameterKeys;
         const wanted = { alpha: false, antialias: !isSoftware(), powerPreference: /** @type {const} */ ("high-performance"), stencil: false };
-        const context = canvas.getContext("webgl2", wanted); // made here because three would ask for a see-through one, dearer to put on the page
+        const context = /** @type {WebGL2RenderingContext | null} */ (canvas.getContext("webgl2", wanted)); // made here because three would ask for a see-through one, dearer to put on the page
         if (!context) throw new Error("no WebGL 2");
         this.renderer = new WebGLRenderer({ canvas, context });
         this.renderer.info.autoReset = false;
