@@ -6,11 +6,15 @@ import { store } from "./core/store.js";
 import { rampFor } from "./core/ramp.js";
 import { Engine } from "./engine/engine.js";
 import { beginLook } from "./shell/look.js";
+import { keepAll } from "./shell/offline.js";
 import "./shell/page.js";
+
+/** Keeping the page for later must not compete with opening it. */
+const KEEP_AFTER = 4000; // ms
 
 beginLook(store);
 rampFor(store.gaze.theme);
-const shell = /** @type {import("./shell/page.js").SwashPage} */ (document.querySelector("swash-page"));
+const shell = /** @type {import("./shell/page.js").SwashPage} */ (/** @type {unknown} */ (document.querySelector("swash-page")));
 const words = setLanguage(store.gaze.language);
 try {
     const answer = await fetch("/drives.json");
@@ -26,4 +30,6 @@ try {
     await words;
     shell.broken = failure instanceof Error ? failure.message : String(failure);
 }
-if ("serviceWorker" in navigator) navigator.serviceWorker.register("/sw.js").catch(() => {});
+if ("serviceWorker" in navigator) {
+    navigator.serviceWorker.register("/sw.js").then(() => setTimeout(keepAll, KEEP_AFTER), () => {});
+}

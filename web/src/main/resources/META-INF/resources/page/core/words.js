@@ -38,6 +38,9 @@ export async function allWords(wanted) {
     return Object.assign({}, ...lists.map((list) => (list.status === "fulfilled" ? list.value.default : {})));
 }
 
+/** Addresses of all word lists, for whoever keeps them. @returns {string[]} */
+export const files = () => ROOMS.flatMap((room) => Object.keys(LANGUAGES).map((each) => new URL(`./words/${room}.${each}.js`, import.meta.url).href));
+
 /** The language in use. */
 export const languageNow = () => language;
 

@@ -24,6 +24,8 @@ let machines = [];
 /** @type {{ keys: string[], interval: number }} */
 let wanted = { keys: [], interval: 1e-3 };
 let pace = 0;
+/** A named duty moves the controls; the hand takes over with the next bench. */
+let planned = false;
 
 /** @type {Record<string, (message: any) => void | Promise<void>>} */
 const answers = {
@@ -49,9 +51,14 @@ const answers = {
         for (const machine of machines) machine.turn(message.unit, message.angle);
     },
     restart(message) {
-        for (const machine of machines) machine.begin(message.from);
+        planned = false;
+        for (const machine of machines) {
+            if (bench) machine.duty = dutyOf(physics, bench.hand);
+            machine.begin(message.from);
+        }
     },
     duty(message) {
+        planned = true;
         const plan = physics.namedDuty(message.key);
         for (const machine of machines) machine.try(() => {
             machine.duty = plan.duty();
@@ -83,7 +90,10 @@ self.onmessage = async (event) => {
 
 /** @param {import("../types.js").Bench} asked */
 function follow(asked) {
-    const how = change(bench, asked);
+    // A duty may have its own engine, footing and oil: coming back from it is another run.
+    const usual = change(bench, asked);
+    const how = planned && usual === "redirect" ? "takeUp" : usual;
+    if (how !== "nothing") planned = false;
     const roles = asked.beside ? [false, true] : [false];
     const duty = dutyOf(physics, asked.hand);
     if (how === "begin") {

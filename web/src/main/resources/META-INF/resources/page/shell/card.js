@@ -19,7 +19,7 @@ export class SwashCard extends LitElement {
         dl { display: grid; grid-template-columns: 1fr auto; gap: 2px var(--gap); margin: 0 0 calc(var(--gap) / 2); }
         dd { margin: 0; text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
         .sound { color: var(--ink-soft); }
-        p { margin: 0 0 calc(var(--gap) / 2); }
+        p { margin: calc(var(--gap) / 2) 0 calc(var(--gap) / 2); }
         label { display: flex; align-items: center; min-height: var(--target); }
     `];
 

@@ -17,8 +17,9 @@ const LEVER_EVERY = 80; // ms
 export class SwashControls extends LitElement {
     static properties = { atlas: { attribute: false }, engine: { attribute: false } };
     static styles = [controls, dialStyle, css`
-        fieldset { border: 0; border-top: 1px solid var(--hair); margin: 0 0 calc(var(--gap) / 2); padding: calc(var(--gap) / 2) 0 0; }
+        fieldset { border: 0; border-top: 1px solid var(--hair); margin: var(--gap) 0 0; padding: calc(var(--gap) / 2) 0 0; }
         legend { font-weight: 600; padding: 0 0.4em 0 0; }
+        fieldset .row { margin: 0 0 calc(var(--gap) / 2); }
         .caution { border: 1px solid var(--warn); border-left-width: 6px; padding: 0.3em 0.6em; margin: 0 0 var(--gap); }
         label.field { display: grid; gap: 2px; margin: 0 0 calc(var(--gap) / 2); }
     `];
@@ -29,7 +30,8 @@ export class SwashControls extends LitElement {
         this.atlas = null;
         /** @type {import("../engine/engine.js").Engine | null} */
         this.engine = null;
-        this.reached = NaN;
+        /** How far the arm stood before it went to neutral. */
+        this.far = 0.6;
         this.at = 0;
         store.addEventListener("bench", () => this.requestUpdate());
         store.addEventListener("gaze", () => this.requestUpdate());
@@ -49,15 +51,17 @@ export class SwashControls extends LitElement {
     render() {
         const { hand } = store.bench;
         return html`
-            <h2>${t("place.hand")}</h2>
+            <h2 class="unseen">${t("place.hand")}</h2>
             <swash-lever .stroke=${hand.stroke} @stroke=${(/** @type {CustomEvent<number>} */ event) => this.set({ stroke: event.detail }, "hand.stroke")}></swash-lever>
             ${this.dial("stroke", -1, 1, "share")}
-            <div class="row">
-                <button @click=${() => this.set({ stroke: 0 }, "hand.neutral")}>${t("hand.neutral")}</button>
-                <button aria-pressed=${hand.engine === "runs"} @click=${() => this.set({ engine: hand.engine === "runs" ? "off" : "runs" }, "hand.engine")}>
-                    ${hand.engine === "runs" ? t("hand.engine.runs") : t("hand.engine.off")}</button>
+            <div class="row even" role="group" aria-label=${t("hand.direction")}>
+                ${[-1, 0, 1].map((way) => html`<button aria-pressed=${Math.sign(hand.stroke) === way} @click=${() => this.drive(way)}>
+                    ${t(["hand.reverse", "hand.neutral", "hand.forward"][way + 1])}</button>`)}
             </div>
-            <fieldset><legend>${t("hand.engine")}</legend>${this.dial("throttle", 0, 1, "share")}</fieldset>
+            <fieldset><legend>${t("hand.engine")}</legend>
+                <div class="row" role="group" aria-label=${t("hand.engine")}>${["runs", "off"].map((key) => html`
+                    <button aria-pressed=${hand.engine === key} @click=${() => this.set({ engine: key }, "hand.engine")}>${t(`hand.engine.${key}`)}</button>`)}</div>
+                ${this.dial("throttle", 0, 1, "share")}</fieldset>
             <fieldset><legend>${t("hand.ground")}</legend>
                 <label class="field">${t("hand.footing")}
                     <select .value=${hand.footing} @change=${(/** @type {Event} */ event) => this.set({ footing: textOf(event) }, "hand.footing")}>
@@ -115,6 +119,13 @@ export class SwashControls extends LitElement {
         const { "oil.viscosity40": _cool, "oil.viscosity100": _warm, ...rest } = store.bench.changes;
         const oil = OILS.find((each) => each.name === name);
         store.setBench({ changes: oil ? { ...rest, "oil.viscosity40": oil.cool, "oil.viscosity100": oil.warm } : rest }, t("hand.grade"));
+    }
+
+    /** As far as before, the other way; from neutral as far as is usual. @param {number} way */
+    drive(way) {
+        const { stroke } = store.bench.hand;
+        if (stroke !== 0) this.far = Math.abs(stroke);
+        this.set({ stroke: way * this.far }, ["hand.reverse", "hand.neutral", "hand.forward"][way + 1]);
     }
 
     /** @param {any} patch @param {string} label */

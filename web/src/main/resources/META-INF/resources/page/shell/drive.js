@@ -1,5 +1,6 @@
 /** Which drive it is, and every number that describes it: change one and the drive, the picture and the answers change. */
 import { LitElement, css, html, nothing } from "lit";
+import { fits, following } from "../core/block.js";
 import { store } from "../core/store.js";
 import { show } from "../core/units.js";
 import { t, tOr } from "../core/words.js";
@@ -39,7 +40,7 @@ export class SwashDrive extends LitElement {
             ? [...FIRST, ...Object.keys(store.bench.changes).filter((key) => !FIRST.includes(key))]
             : keys.filter((key, at) => `${key} ${meaningOf(key, meanings[at])}`.toLocaleLowerCase().includes(sought));
         return html`
-            <h2>${t("place.drive")}</h2>
+            <h2 class="unseen">${t("place.drive")}</h2>
             <label>${t("drive.which")}
                 <select .value=${store.bench.drive} @change=${(/** @type {Event} */ event) => this.choose(/** @type {HTMLSelectElement} */ (event.target).value)}>
                     ${this.drives.map((each) => html`<option value=${each.key} ?selected=${each.key === store.bench.drive}>${tOr(`drive.${each.key}`, each.name)}</option>`)}
@@ -66,8 +67,24 @@ export class SwashDrive extends LitElement {
         return html`<div class=${key in store.bench.changes ? "changed" : ""}>${dialOf({
             id: `number-${key}`, words: meaningOf(key, parameters.meanings[at]), value, least, most, unit, whole: WHOLE.test(key),
             system: store.gaze.units, note: key in store.bench.changes ? t("drive.built", show(built, unit, store.gaze.units).text) : undefined,
-            turned: (now) => store.setBench({ changes: { ...store.bench.changes, [key]: now } }, meaningOf(key, parameters.meanings[at])),
+            turned: (now) => store.setBench({ changes: { ...store.bench.changes, ...following(key, now, this.now) } }, meaningOf(key, parameters.meanings[at])),
+            check: (now) => this.wrongWith(key, now),
         })}</div>`;
+    }
+
+    /** Present value of a parameter, without faults. @param {string} key */
+    now = (key) => {
+        const built = this.drives.find((each) => each.key === store.bench.drive)?.values[this.atlas?.parameters.keys.indexOf(key) ?? -1];
+        return store.bench.changes[key] ?? built ?? NaN;
+    };
+
+    /** What the physics does not refuse and nobody can build. @param {string} key @param {number} value */
+    wrongWith(key, value) {
+        const unit = key.split(".")[0];
+        if (unit !== "pump" && unit !== "motor") return "";
+        const changed = following(key, value, this.now);
+        const [pistons, diameter, radius] = ["pistonCount", "pistonDiameter", "pitchRadius"].map((name) => changed[`${unit}.${name}`] ?? this.now(`${unit}.${name}`));
+        return fits(pistons, diameter, radius) ? "" : t("drive.touch", pistons, show(diameter, "m", store.gaze.units).text, show(radius, "m", store.gaze.units).text);
     }
 
     /** @param {string} key */

@@ -33,7 +33,7 @@ export class SwashFaults extends LitElement {
         const there = Object.keys(store.bench.faults);
         const places = [...new Set(faults.places)];
         return html`
-            <h2>${t("place.faults")}</h2>
+            <h2 class="unseen">${t("place.faults")}</h2>
             <div class="row">
                 <button ?disabled=${there.length === 0} @click=${() => store.setBench({ faults: {} }, t("faults.repair"))}>${t("faults.repair")}</button>
                 <button aria-pressed=${store.bench.beside} @click=${() => store.setBench({ beside: !store.bench.beside }, t("faults.beside"))}>${t("faults.beside")}</button>
@@ -72,6 +72,7 @@ export class SwashFaults extends LitElement {
                 least: faults.least[at], most: faults.most[at], unit: severityUnit(faults.units[at], faults.most[at]),
                 even: faults.units[at] !== "1" && faults.most[at] / faults.least[at] > 20, whole: /spring|sticks/.test(key),
                 system: store.gaze.units, turned: (value) => this.turn(key, value, name),
+                marks: ["least", "usual", "most"].map((mark) => ({ words: t(`faults.${mark}`), value: faults[/** @type {"least"} */ (mark)][at] })),
             }) : nothing}
         </div>`;
     }

@@ -38,11 +38,8 @@ const ACTIONS = {
     "[": () => part(-1),
     u: () => store.setGaze({ units: store.gaze.units === "si" ? "us" : "si" }),
     t: () => store.setGaze({ theme: store.gaze.theme === "light" ? "dark" : store.gaze.theme === "dark" ? "projector" : "light" }),
-    "?": (page) => { page.helping = !page.helping; },
-    Escape: (page) => {
-        if (page.helping) page.helping = false;
-        else store.setGaze({ part: "", isolated: false });
-    },
+    "?": (page) => page.turnHelp(),
+    Escape: () => store.setGaze({ part: "", isolated: false }),
 };
 
 /** @param {import("./page.js").SwashPage} page @param {number} degrees */

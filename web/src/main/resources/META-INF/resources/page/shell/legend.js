@@ -1,7 +1,8 @@
-/** What the colours mean, in the user's unit; the pattern beside each says the same without colour. */
-import { LitElement, css, html, svg } from "lit";
+/** What the colours mean, in the user's unit; the stripes below each colour count the same without it. */
+import { LitElement, css, html } from "lit";
 import { BANDS, cssAt } from "../core/ramp.js";
 import { store } from "../core/store.js";
+import { styled } from "../core/styled.js";
 import { show } from "../core/units.js";
 import { t } from "../core/words.js";
 
@@ -10,11 +11,13 @@ const BAR = 1e5; // Pa
 
 export class SwashLegend extends LitElement {
     static styles = css`
-        :host { display: block; font-size: var(--size-1); color: var(--ink); }
-        svg { display: block; width: 100%; height: auto; }
-        text { fill: var(--ink); font: 9px system-ui, sans-serif; text-anchor: middle; }
-        rect { stroke: var(--ink); stroke-width: 0.5; }
-        line { stroke: var(--paper); stroke-width: 1; mix-blend-mode: difference; }
+        :host { display: block; font-size: var(--size-1); line-height: 1.2; color: var(--ink); }
+        .bands { display: grid; grid-auto-flow: column; grid-auto-columns: minmax(0, 1fr); padding: 0 0.4em 0 1.4em; }
+        .colour { height: 0.8em; border: solid var(--ink); border-width: 1px 1px 1px 0; }
+        .band:first-child .colour { border-left-width: 1px; }
+        .count { height: 0.35em; display: flex; gap: 2px; justify-content: center; margin-top: 1px; }
+        .count i { width: 2px; background: var(--ink); }
+        .from { display: block; transform: translateX(-50%); text-align: center; font-variant-numeric: tabular-nums; white-space: nowrap; }
     `;
 
     constructor() {
@@ -23,22 +26,18 @@ export class SwashLegend extends LitElement {
     }
 
     render() {
-        const wide = 300 / (BANDS.length - 1);
         const marks = BANDS.slice(0, -1);
-        return html`<svg viewBox="0 0 304 30" role="img" aria-label=${t("legend.title")}>
-            ${marks.map((band, place) => svg`
-                <rect x=${2 + place * wide} y="1" width=${wide} height="14" fill=${cssAt((band.place + BANDS[place + 1].place) / 2)} />
-                ${Array.from({ length: place }, (_, stripe) => svg`<line x1=${2 + place * wide + ((stripe + 1) * wide) / (place + 1)} y1="10" x2=${2 + place * wide + ((stripe + 1) * wide) / (place + 1)} y2="15" />`)}
-                ${place === 0 ? null : svg`<text x=${2 + place * wide} y="26">${this.number(band.from)}</text>`}`)}
-            <text x="12" y="26">${show(ATMOSPHERE, "Pa", store.gaze.units).unit}</text>
-        </svg>`;
+        return html`<div class="bands" role="img" aria-label=${t("legend.title")}>${marks.map((band, place) => html`<span class="band">
+            <span class="colour" ${styled({ display: "block", backgroundColor: cssAt((band.place + BANDS[place + 1].place) / 2) })}></span>
+            <span class="count">${Array.from({ length: place }, () => html`<i></i>`)}</span>
+            <span class="from">${place === 0 ? show(ATMOSPHERE, "Pa", store.gaze.units).unit : this.number(band.from)}</span>
+        </span>`)}</div>`;
     }
 
     /** @param {number} bar gauge */
     number(bar) {
-        const pascal = ATMOSPHERE + bar * BAR;
-        const { number } = show(pascal, "Pa", store.gaze.units);
-        return store.gaze.units === "si" ? number.replace(/\.0+$/, "") : String(Math.round(Number(number.replace("\u2212", "-")))).replace("-", "\u2212");
+        const { number } = show(ATMOSPHERE + bar * BAR, "Pa", store.gaze.units);
+        return store.gaze.units === "si" ? number.replace(/\.0+$/, "") : number;
     }
 }
 

@@ -14,6 +14,9 @@ export class SwashPace extends LitElement {
     static styles = [controls, css`
         :host { padding: calc(var(--gap) / 3) var(--gap); }
         .row { flex-wrap: nowrap; overflow-x: auto; }
+        .short { display: none; }
+        button { flex: none; }
+        @media (max-width: 820px) { .time, .wide { display: none; } .short { display: inline; } input[type="range"] { max-width: none; } :host { padding: 3px 6px; } }
         .run { min-width: 5.5em; font-weight: 600; }
         input[type="range"] { min-width: 5rem; flex: 1; max-width: 16rem; }
         .told { white-space: nowrap; font-variant-numeric: tabular-nums; color: var(--ink-soft); }
@@ -47,8 +50,8 @@ export class SwashPace extends LitElement {
             <input type="range" min="0" max=${PACES.length - 1} step="1" aria-label=${t("pace.title")} aria-valuetext=${told(PACES[place])}
                 .value=${String(PACES.length - 1 - place)} @input=${(/** @type {Event} */ event) =>
                     store.setGaze({ pace: PACES[PACES.length - 1 - Number(/** @type {HTMLInputElement} */ (event.target).value)] })} />
-            <span class="told"><b>${told(pace)}</b> · ${show(this.frame?.time ?? 0, "s", "si").text}${running && reached < 0.7 * pace && reached > 0 ? html` · ${t("pace.slow", told(reached))}` : ""}</span>
-            <button @click=${() => this.engine?.restart("settled")}>${t("pace.again")}</button>
+            <span class="told"><b>${told(pace)}</b><span class="time"> · ${show(this.frame?.time ?? 0, "s", "si").text}</span>${running && reached < 0.7 * pace && reached > 0 ? html` · ${t("pace.slow", told(reached))}` : ""}</span>
+            <button aria-label=${t("pace.again")} @click=${() => this.engine?.restart("settled")}><span class="wide">${t("pace.again")}</span><span class="short" aria-hidden="true">⟲</span></button>
         </div>`;
     }
 

@@ -10,33 +10,34 @@ export const pageStyle = css`
     h1 { font-size: var(--size-3); letter-spacing: 0.02em; margin: 0; }
     .which { flex: 1; min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
     .ill { color: var(--warn); }
-    main { grid-area: picture; display: grid; grid-template-rows: minmax(0, 1fr) auto; min-width: 0; border-inline: 1px solid var(--line); }
+    main { grid-area: picture; display: grid; grid-template: minmax(0, 1fr) auto auto / minmax(0, 1fr); min-width: 0; border-inline: 1px solid var(--line); }
     .picture { position: relative; min-height: 0; overflow: hidden; }
     swash-scene { position: absolute; inset: 0; }
-    swash-legend { position: absolute; left: var(--gap); bottom: calc(var(--gap) / 2); width: min(24rem, 60%); pointer-events: none; background: color-mix(in srgb, var(--paper) 82%, transparent); padding: 2px; }
+    .reading { display: flex; align-items: center; justify-content: space-between; gap: 4px var(--gap); padding: 4px var(--gap); border-top: 1px solid var(--line); background: var(--panel); }
+    swash-legend { flex: 1 1 12rem; max-width: 26rem; min-width: 0; }
+    swash-notices { position: absolute; right: var(--gap); top: var(--gap); max-width: 60%; }
     swash-pace { border-top: 1px solid var(--line); background: var(--panel); }
     .asked, .shown, .one { overflow-y: auto; padding: calc(var(--gap) / 2) var(--gap) var(--gap); background: var(--panel); min-width: 0; }
     .asked { grid-area: asked; }
     .shown { grid-area: shown; }
     .choices { display: flex; flex-wrap: wrap; gap: 2px; margin: 0 0 var(--gap); position: sticky; top: calc(var(--gap) / -2); background: var(--panel); padding: calc(var(--gap) / 2) 0; z-index: 2; }
-    .choices button { flex: 1 1 auto; padding: 0 0.5em; }
+    .choices button { flex: 1 1 auto; padding: 0 0.4em; }
+    .shown .choices { display: grid; grid-template-columns: repeat(3, 1fr); }
     swash-card { margin: 0 0 var(--gap); }
-    .trouble { position: absolute; top: var(--gap); left: var(--gap); right: var(--gap); background: var(--panel); padding: 0.5em; }
+    .trouble { position: absolute; top: var(--gap); left: var(--gap); right: var(--gap); background: var(--panel); padding: 0.5em; z-index: 2; overflow-wrap: anywhere; }
+    .trouble p { margin: 0 0 0.4em; }
     .broken { padding: 2rem; grid-column: 1 / -1; display: block; }
-    dialog { position: fixed; inset: 0; margin: auto; max-width: min(38rem, 92vw); max-height: 88vh; overflow: auto; background: var(--panel); color: var(--ink); border: var(--stroke) solid var(--ink); z-index: 5; }
-    dl { display: grid; grid-template-columns: auto 1fr; gap: 4px var(--gap); }
-    dd { margin: 0; }
-    kbd { border: 1px solid var(--line); border-radius: 3px; padding: 0 0.35em; }
-    output { overflow-wrap: anywhere; }
     @media (max-width: 820px) {
         :host { grid-template: "bar" auto "picture" minmax(0, 46fr) "one" minmax(0, 54fr) "nav" auto / minmax(0, 1fr); }
         main { border: 0; }
         .one { grid-area: one; border-top: 1px solid var(--line); }
         nav { grid-area: nav; border-top: var(--stroke) solid var(--ink); background: var(--panel); overflow-x: auto; padding-bottom: env(safe-area-inset-bottom); }
-        nav .choices { flex-wrap: nowrap; margin: 0; position: static; padding: 4px; }
+        nav .choices { flex-wrap: nowrap; margin: 0; position: static; padding: 4px; width: max-content; }
+        nav .choices button { flex: 0 0 auto; padding: 0 0.9em; }
+        .reading { flex-wrap: wrap; padding: 3px 6px; }
+        swash-legend { flex-basis: 100%; max-width: none; }
         header { padding: 4px 6px; gap: 4px; }
         header h1 { display: none; }
-        header select { padding: 0; max-width: 5.5em; }
     }
     @media (max-width: 820px) and (orientation: landscape) {
         :host { grid-template: "bar bar" auto "picture one" minmax(0, 1fr) "nav nav" auto / 1fr 1fr; }

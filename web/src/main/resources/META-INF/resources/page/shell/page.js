@@ -4,15 +4,18 @@
  */
 import { LitElement, html, nothing } from "lit";
 import { store } from "../core/store.js";
-import { LANGUAGES, t, tOr, wording } from "../core/words.js";
+import { t, tOr, wording } from "../core/words.js";
 import "./card.js";
 import "./controls.js";
 import "./drive.js";
 import "./faults.js";
+import { languageChoice, themeChoice } from "./help.js";
 import { keysOf } from "./keys.js";
 import "./legend.js";
+import "./notices.js";
 import "./opening.js";
 import "./pace.js";
+import "./readout.js";
 import { controls } from "./styles.js";
 import { pageStyle } from "./page-style.js";
 
@@ -21,7 +24,8 @@ const ASKED = [["hand", "swash-controls", ""], ["faults", "swash-faults", ""], [
 const SHOWN = [["circuit", "swash-circuit", "../circuit/circuit.js"], ["curves", "swash-graphs", "../graphs/graphs.js"],
     ["balance", "swash-ledger", "../graphs/ledger.js"], ["tones", "swash-spectrum", "../graphs/spectrum.js"],
     ["telling", "swash-telling", "../graphs/telling.js"], ["stories", "swash-stories", "../stories/stories.js"]];
-const PLACES = [...ASKED, ...SHOWN];
+/** On a phone the card of the selected part has a place of its own. */
+const PLACES = [...ASKED, ["part", "swash-card", ""], ...SHOWN];
 /** Views whose update() takes a frame. */
 const GIVEN = new Set(["swash-scene", "swash-circuit", "swash-graphs", "swash-ledger", "swash-spectrum", "swash-sound", "swash-telling"]);
 /** Below this width there is one column. */
@@ -30,7 +34,7 @@ const NARROW = "(max-width: 820px)";
 export class SwashPage extends LitElement {
     static properties = {
         engine: { attribute: false }, drives: { attribute: false }, broken: { attribute: false },
-        asked: { state: true }, shown: { state: true }, helping: { state: true }, trouble: { state: true }, missing: { state: true },
+        asked: { state: true }, shown: { state: true }, trouble: { state: true }, refused: { state: true }, missing: { state: true },
     };
     static styles = [controls, pageStyle];
 
@@ -43,23 +47,34 @@ export class SwashPage extends LitElement {
         this.broken = "";
         this.asked = "hand";
         this.shown = location.hash.startsWith("#story=") ? "stories" : "circuit";
-        this.helping = false;
         this.trouble = "";
+        /** Why the last change was not taken; empty when it was. */
+        this.refused = "";
         /** @type {readonly string[]} */
         this.missing = [];
         this.narrow = matchMedia(NARROW);
         this.narrow.addEventListener("change", () => this.requestUpdate());
-        for (const of of ["bench", "gaze"]) store.addEventListener(of, () => this.requestUpdate());
+        store.addEventListener("gaze", () => this.gazed());
+        store.addEventListener("bench", () => { this.refused = ""; this.requestUpdate(); });
         wording.addEventListener("language", () => this.reword());
         addEventListener("keydown", (event) => keysOf(event, this));
         this.fetched = new Set([""]);
+        this.seen = store.gaze.part;
+        if (this.narrow.matches && this.shown === "circuit") this.shown = "hand";
+    }
+
+    /** Who selects a part on a phone wants to read of it. */
+    gazed() {
+        if (this.narrow.matches && store.gaze.part !== this.seen && store.gaze.part !== "") this.shown = "part";
+        this.seen = store.gaze.part;
+        this.requestUpdate();
     }
 
     /** @param {Map<string, unknown>} changed */
     updated(changed) {
         if (changed.has("engine") && this.engine) {
             this.engine.addEventListener("frame", (event) => this.follow(/** @type {CustomEvent} */ (event).detail));
-            this.engine.addEventListener("trouble", (event) => { this.trouble = /** @type {CustomEvent} */ (event).detail; });
+            this.engine.addEventListener("trouble", (event) => { this.refused = /** @type {CustomEvent} */ (event).detail; });
             this.fetch("../scene/element.js");
             this.fetch("../stories/marks.js");
         }
@@ -81,7 +96,7 @@ export class SwashPage extends LitElement {
     }
 
     placesNow() {
-        return this.narrow.matches ? PLACES.filter(([key]) => key === this.shown || key === this.asked) : PLACES.filter(([key]) => key === this.asked || key === this.shown);
+        return PLACES.filter(([key]) => key === this.shown || (key === this.asked && !this.narrow.matches));
     }
 
     /** @returns {any[]} every view in the page */
@@ -106,7 +121,7 @@ export class SwashPage extends LitElement {
     follow(frame) {
         for (const view of this.views()) {
             if (view.follow) view.follow(frame);
-            else if (GIVEN.has(view.localName) && view.isConnected) view.update(frame);
+            else if (GIVEN.has(view.localName) && customElements.get(view.localName)) view.update(frame);
         }
         const trouble = frame.machines.map((machine) => machine.trouble).find((words) => words) ?? "";
         if (trouble !== this.trouble) this.trouble = trouble;
@@ -115,12 +130,13 @@ export class SwashPage extends LitElement {
     /** Another language: every view says its words anew. */
     reword() {
         this.requestUpdate();
-        for (const view of this.views()) view.requestUpdate?.();
+        for (const view of [...this.views(), ...this.renderRoot.querySelectorAll("swash-legend")]) /** @type {any} */ (view).requestUpdate?.();
     }
 
     render() {
         if (this.broken) return html`<main class="broken"><h1>Swashlight</h1><p class="wrong">${t("page.broken")} ${this.broken}</p></main>`;
         const narrow = this.narrow.matches;
+        if (!narrow && this.shown === "part") this.shown = "circuit";
         return html`
             <header>${this.bar(narrow)}</header>
             ${narrow ? nothing : html`<section class="asked" aria-label=${t("page.asked")}>${this.choices(ASKED, "asked")}${this.place(this.asked)}</section>`}
@@ -128,19 +144,28 @@ export class SwashPage extends LitElement {
                 <div class="picture">
                     <swash-scene class="view"></swash-scene>
                     <swash-marks></swash-marks>
-                    <swash-legend></swash-legend>
+                    <swash-notices class="view"></swash-notices>
                     ${this.missing.includes("../scene/element.js") ? html`<p class="wrong">${t("page.view.missing")}</p>` : nothing}
-                    ${this.trouble ? html`<p class="wrong trouble" role="alert">${t("page.trouble")} ${this.trouble === "failed" ? "" : this.trouble}
-                        <button @click=${() => this.engine?.restart("settled")}>${t("pace.again")}</button></p>` : nothing}
+                    ${this.refused || this.trouble ? this.said() : nothing}
                 </div>
+                <div class="reading"><swash-legend></swash-legend><swash-readout class="view"></swash-readout></div>
                 <swash-pace class="view"></swash-pace>
             </main>
             ${narrow
-                ? html`<section class="one" aria-label=${t("page.shown")}><swash-card class="view"></swash-card>${this.place(this.shown)}</section>
-                    <nav>${this.choices(PLACES, "shown")}</nav>`
+                ? html`<section class="one" aria-label=${t("page.shown")}>${this.place(this.shown)}</section>
+                    <nav aria-label=${t("page.places")}>${this.choices(PLACES, "shown")}</nav>`
                 : html`<section class="shown" aria-label=${t("page.shown")}>${this.choices(SHOWN, "shown")}
                     <swash-card class="view"></swash-card>${this.place(this.shown)}</section>`}
-            ${this.helping ? this.help() : nothing}`;
+            <swash-help></swash-help>`;
+    }
+
+    /** What could not be computed, and the way out. */
+    said() {
+        return html`<div class="wrong trouble" role="alert">
+            <p>${t(this.refused ? "page.refused" : "page.trouble")} <span lang="en">${this.refused || (this.trouble === "failed" ? "" : this.trouble)}</span></p>
+            ${store.canUndo ? html`<button @click=${() => store.undo()}>${t("page.take.back")}</button>` : nothing}
+            ${this.refused ? nothing : html`<button @click=${() => this.engine?.restart("settled")}>${t("pace.again")}</button>`}
+        </div>`;
     }
 
     /** @param {boolean} narrow */
@@ -152,13 +177,12 @@ export class SwashPage extends LitElement {
             <button ?disabled=${!store.canUndo} title=${store.undoLabel} aria-label=${t("page.undo", store.undoLabel)} @click=${() => store.undo()}>↶</button>
             <button ?disabled=${!store.canRedo} title=${store.redoLabel} aria-label=${t("page.redo", store.redoLabel)} @click=${() => store.redo()}>↷</button>
             <button aria-label=${t("page.units")} @click=${() => store.setGaze({ units: gaze.units === "si" ? "us" : "si" })}>${gaze.units === "si" ? "bar" : "psi"}</button>
-            <select aria-label=${t("page.theme")} .value=${gaze.theme} @change=${(/** @type {Event} */ event) => store.setGaze({ theme: valueOf(event) })}>
-                ${["light", "dark", "projector"].map((theme) => html`<option value=${theme} ?selected=${gaze.theme === theme}>${t(`page.theme.${theme}`)}</option>`)}
-            </select>
-            <select aria-label=${t("page.language")} .value=${gaze.language} @change=${(/** @type {Event} */ event) => store.setGaze({ language: valueOf(event) })}>
-                ${Object.entries(LANGUAGES).map(([key, name]) => html`<option value=${key} lang=${key} ?selected=${gaze.language === key}>${narrow ? key.toUpperCase() : name}</option>`)}
-            </select>
-            <button aria-label=${t("page.help")} aria-expanded=${this.helping} @click=${() => { this.helping = !this.helping; }}>?</button>`;
+            ${narrow ? nothing : html`${themeChoice()}${languageChoice()}`}
+            <button aria-label=${t("page.help")} aria-haspopup="dialog" @click=${() => this.turnHelp()}>?</button>`;
+    }
+
+    turnHelp() {
+        /** @type {import("./help.js").SwashHelp | null} */ (this.renderRoot.querySelector("swash-help"))?.turn();
     }
 
     wrongs() {
@@ -180,6 +204,7 @@ export class SwashPage extends LitElement {
             case "hand": return html`<swash-controls class="view"></swash-controls>`;
             case "faults": return html`<swash-faults class="view"></swash-faults>`;
             case "drive": return html`<swash-drive class="view"></swash-drive>`;
+            case "part": return html`<swash-card class="view"></swash-card>`;
             case "opening": return html`<swash-opening class="view"></swash-opening>`;
             case "circuit": return html`<swash-circuit class="view"></swash-circuit>`;
             case "curves": return html`<swash-graphs class="view"></swash-graphs>`;
@@ -189,33 +214,6 @@ export class SwashPage extends LitElement {
             default: return html`<swash-stories class="view"></swash-stories>`;
         }
     }
-
-    help() {
-        return html`<dialog open aria-label=${t("page.help")}>
-            <h2>${t("page.help")}</h2>
-            <p>${t("help.what")}</p>
-            <dl>${["space", "step", "stroke", "neutral", "undo", "redo", "part", "units", "theme", "help"].map((key) => html`
-                <dt><kbd>${t(`help.key.${key}`)}</kbd></dt><dd>${t(`help.${key}`)}</dd>`)}</dl>
-            <p class="soft">${t("help.safety")}</p>
-            <div class="row"><button @click=${() => this.copyLink()}>${t("help.link")}</button>
-                <button @click=${() => { this.helping = false; }}>${t("card.close")}</button></div>
-            <output role="status">${this.linkSaid ?? ""}</output>
-        </dialog>`;
-    }
-
-    async copyLink() {
-        const link = location.href.split("#")[0] + store.link();
-        try {
-            await navigator.clipboard.writeText(link);
-            this.linkSaid = t("help.link.copied");
-        } catch {
-            this.linkSaid = link;
-        }
-        this.requestUpdate();
-    }
 }
-
-/** @param {Event} event @returns {any} */
-const valueOf = (event) => /** @type {HTMLSelectElement} */ (event.target).value;
 
 customElements.define("swash-page", SwashPage);

@@ -13,9 +13,11 @@ export const controls = css`
     button[aria-pressed="true"] { background: var(--accent); color: var(--accent-ink); border-color: var(--accent); }
     button:disabled { color: var(--ink-soft); border-style: dashed; cursor: default; }
     input[type="range"] { width: 100%; height: var(--target); margin: 0; accent-color: var(--accent); }
-    input[type="checkbox"] { width: 1.4em; height: 1.4em; margin: 0 0.4em 0 0; accent-color: var(--accent); vertical-align: middle; }
+    input[type="checkbox"] { flex: none; width: 1.4em; height: 1.4em; margin: 0 0.4em 0 0; accent-color: var(--accent); vertical-align: middle; }
     :focus-visible { outline: 3px solid var(--focus); outline-offset: 1px; }
     .row { display: flex; flex-wrap: wrap; gap: calc(var(--gap) / 2); align-items: center; }
+    .even > * { flex: 1; }
+    .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; margin: 0; }
     .soft { color: var(--ink-soft); }
     .wrong { color: var(--warn); border-left: 4px solid var(--warn); padding-left: 0.6em; margin: 0.3em 0; }
 `;
