@@ -2,7 +2,7 @@
 import { css } from "lit";
 
 export const styles = css`
-    :host { display: block; color: var(--ink); }
+    :host { display: block; color: var(--ink); background: var(--paper); padding: 0.5rem; }
     svg { display: block; width: 100%; height: auto; margin: 0 auto; font-size: 16px; font-variant-numeric: tabular-nums; touch-action: manipulation; }
     svg.tall { max-width: 30rem; font-size: 13px; }
     .pipe, .oil, .edge, .hit { fill: none; }

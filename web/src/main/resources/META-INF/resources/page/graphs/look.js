@@ -11,7 +11,8 @@ export const look = css`
     button:hover { border-color: var(--ink); }
     button[aria-pressed="true"] { background: var(--ink); color: var(--paper); }
     :focus-visible { outline: 3px solid var(--focus); outline-offset: 1px; }
-    label { display: inline-flex; align-items: center; gap: 0.4em; min-height: var(--target, 2.25rem); }
+    label { display: inline-flex; align-items: center; gap: 0.4em; min-height: var(--target, 2.25rem); max-width: 100%; }
+    label select { min-width: 0; flex: 0 1 auto; }
     input[type="checkbox"], input[type="radio"] { width: 1.15em; height: 1.15em; }
     .row { display: flex; flex-wrap: wrap; gap: 0.35em 0.5em; align-items: center; margin: 0.3em 0; }
     .soft { color: var(--ink-soft); font-size: var(--size-1); }
