@@ -101,7 +101,7 @@ export class Build {
                     this.corner(r2 * sb, y2, r2 * cb, n2[0] * sb, n2[1], n2[0] * cb);
                 }
             }
-            if (drawn && r1 > 1e-6 && !soft(before, own)) this.circle(r1, y1, segments);
+            if (drawn && r1 > 1e-6 && !soft(before, own)) this.circle(r1, y1, Math.min(segments, 24));
         }
         return this;
     }
@@ -115,7 +115,7 @@ export class Build {
      * An outline of (x, z) with holes, extruded along y; the far end may be scaled about a centre (bevels).
      * @param {Pair[]} outline @param {Pair[][]} holes @param {number} from @param {number} to
      */
-    extruded(outline, holes, from, to, scale = 1, /** @type {boolean | "loops"} */ drawn = true) {
+    extruded(outline, holes, from, to, scale = 1, /** @type {boolean | "loops" | "far"} */ drawn = true) {
         const outer = area(outline) < 0 ? [...outline].reverse() : outline;
         const inner = holes.map((hole) => (area(hole) > 0 ? [...hole].reverse() : hole));
         for (const loop of [outer, ...inner]) this.#walls(loop, from, to, scale, drawn);
@@ -131,7 +131,7 @@ export class Build {
         return this;
     }
 
-    /** @param {Pair[]} loop @param {number} from @param {number} to @param {number} scale @param {boolean | "loops"} drawn */
+    /** @param {Pair[]} loop @param {number} from @param {number} to @param {number} scale @param {boolean | "loops" | "far"} drawn */
     #walls(loop, from, to, scale, drawn) {
         const count = loop.length;
         /** @type {Pair[]} */
@@ -155,9 +155,9 @@ export class Build {
             this.corner(x1 * scale, to, z1 * scale, n1[0], 0, n1[1]);
             this.corner(x2 * scale, to, z2 * scale, n2[0], 0, n2[1]);
             if (!drawn) continue;
-            this.line([x1, from, z1], [x2, from, z2]);
+            if (drawn !== "far") this.line([x1, from, z1], [x2, from, z2]);
             this.line([x1 * scale, to, z1 * scale], [x2 * scale, to, z2 * scale]);
-            if (drawn !== "loops" && !soft(before, own)) this.line([x1, from, z1], [x1 * scale, to, z1 * scale]);
+            if (drawn === true && !soft(before, own)) this.line([x1, from, z1], [x1 * scale, to, z1 * scale]);
         }
     }
 

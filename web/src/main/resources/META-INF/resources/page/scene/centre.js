@@ -55,13 +55,12 @@ function addLegs(model, frame) {
 /** A port face: lands and kidneys, in the frame of its unit (face at y = 0). @param {Model} model @param {UnitSizes} unit @param {import("three").Object3D} frame */
 function addFace(model, unit, frame) {
     const depth = 0.22 * unit.diameter;
-    const kidneys = [Math.PI / 2, -Math.PI / 2].map((centre) => kidney(unit.kidneyInner, unit.kidneyOuter, centre, unit.kidneySpan));
+    const kidneys = [Math.PI / 2, -Math.PI / 2].map((centre) => kidney(unit.kidneyInner, unit.kidneyOuter, centre, unit.kidneySpan, 12));
     const look = { tone: 0.04, hatch: HATCH, parent: frame, housing: true };
     const item = model.solid(
         `${unit.place}-face`,
         (b) => {
-            b.extruded(circle(unit.landOuter, 36), [circle(Math.max(unit.landInner, unit.shaftRadius * 1.05), 30), ...kidneys], -depth * 0.35, 0);
-            b.extruded(circle(unit.landOuter * 1.06, 36), [circle(Math.max(unit.landInner, unit.shaftRadius * 1.05) * 0.97, 30), ...kidneys], -depth, -depth * 0.35);
+            b.extruded(circle(unit.landOuter, 32), [circle(Math.max(unit.landInner, unit.shaftRadius * 1.05), 24), ...kidneys], -depth, 0, 1, "loops");
         },
         look,
     );
@@ -99,7 +98,7 @@ function addPassages(model, frame, pumpFrame, motorFrame) {
         const blind = model.oil(item, (b) => void b.swept([new Vector3(side * s.pump.pitch, 0, s.pumpZ), new Vector3(side * s.pump.pitch, 0, s.legEnd + 0.35 * s.unit)], radius * 0.98, 12));
         const bodies = [main, blind];
         for (const [unit, parent] of /** @type {const} */ ([[s.pump, pumpFrame], [s.motor, motorFrame]])) {
-            const shape = kidney(unit.kidneyInner + 0.08, unit.kidneyOuter - 0.08, (side * Math.PI) / 2, unit.kidneySpan - 0.01);
+            const shape = kidney(unit.kidneyInner + 0.08, unit.kidneyOuter - 0.08, (side * Math.PI) / 2, unit.kidneySpan - 0.01, 12);
             bodies.push(model.oil(item, (b) => void b.extruded(shape, [], -0.24 * unit.diameter, -0.05, 1, false), parent));
         }
         const bore = Math.PI * s.passage.radius ** 2; // mm²

@@ -26,16 +26,14 @@ export class SwashScene extends LitElement {
         canvas.handle { cursor: ns-resize; }
         p { margin: 0; }
         .words { position: absolute; inset: 0; display: grid; place-content: center; padding: var(--gap, 1rem); text-align: center; }
-        .notes { position: absolute; left: var(--gap, 0.75rem); bottom: var(--gap, 0.75rem); max-width: 60%; font-size: var(--size-1, 0.8rem); color: var(--ink-soft); pointer-events: none; }
+        .notes { position: absolute; left: var(--gap, 0.75rem); top: var(--gap, 0.75rem); max-width: 22rem; font-size: var(--size-1, 0.8rem); color: var(--ink-soft); pointer-events: none; }
         .notes .fast { color: var(--ink); font-weight: 600; }
         .tag { position: absolute; transform: translate(-50%, -140%); padding: 0.15em 0.5em; background: var(--paper); border: 1px solid var(--ink); font-size: var(--size-2, 0.9rem); pointer-events: none; white-space: nowrap; }
         .sides { position: absolute; inset: 0; pointer-events: none; }
-        .sides span { position: absolute; top: var(--gap, 0.75rem); padding: 0.1em 0.5em; background: var(--paper); border: 1px solid var(--line, currentcolor); font-size: var(--size-1, 0.8rem); }
+        .sides span { position: absolute; top: var(--gap, 0.75rem); right: var(--gap, 0.75rem); padding: 0.1em 0.5em; background: var(--paper); border: 1px solid var(--line, currentcolor); font-size: var(--size-1, 0.8rem); }
         .sides::after { content: ""; position: absolute; background: var(--ink-soft); }
-        .sides.across span:nth-child(1) { left: var(--gap, 0.75rem); }
-        .sides.across span:nth-child(2) { left: calc(50% + var(--gap, 0.75rem)); }
+        .sides.across span:nth-child(1) { right: calc(50% + var(--gap, 0.75rem)); }
         .sides.across::after { left: 50%; top: 0; bottom: 0; width: 1px; }
-        .sides.stacked span { left: var(--gap, 0.75rem); }
         .sides.stacked span:nth-child(2) { top: calc(50% + var(--gap, 0.75rem)); }
         .sides.stacked::after { top: 50%; left: 0; right: 0; height: 1px; }
     `;

@@ -16,11 +16,12 @@ export function addGears(model) {
     const ratios = [1];
     for (const stage of g.stages) ratios.push(-ratios[ratios.length - 1] * stage.ratio); // outside teeth turn the other way
     addMotorShaft(model, shafts[0]);
+    const loss = s.get("gears.toothLoss");
     g.stages.forEach((stage, i) => {
         const toothed = (/** @type {number} */ radius, /** @type {number} */ teeth, /** @type {number} */ bore, /** @type {number} */ from, /** @type {number} */ to) =>
             (/** @type {import("./build.js").Build} */ b) => {
                 b.at(Z_AXIS);
-                b.extruded(gear(radius, teeth), [circle(bore, 18)], from, to, 1, teeth > 30 ? "loops" : true);
+                b.extruded(gear(radius, teeth, Math.ceil(loss * Math.min(teeth, 14))), [circle(bore, 18)], from, to, 1, "loops");
                 if (radius > 3 * bore) {
                     // web of a large gear: hub and rim stand out a little
                     b.ring(bore, bore * 1.7, to, to + 0.15 * s.unit, 20);
@@ -117,15 +118,15 @@ function addDifferential(model, axle) {
         { ...look, housing: true },
     );
     const bevel = 0.62 * d.radius;
-    const teeth = 12;
+    const teeth = 10;
     model.solid(
         "differential",
         (b) => {
             for (const side of [-1, 1]) {
                 b.at(new Matrix4().makeRotationX(side > 0 ? -Math.PI / 2 : Math.PI / 2)); // side gears on the axle
-                b.extruded(gear(bevel, teeth), [circle(s.gears.axleRadius * 0.8, 14)], -d.length * 0.42, -d.length * 0.2, 0.55);
+                b.extruded(gear(bevel, teeth), [circle(s.gears.axleRadius * 0.8, 14)], -d.length * 0.42, -d.length * 0.2, 0.55, "loops");
                 b.at(new Matrix4().makeRotationX(side > 0 ? Math.PI : 0)); // planets on their pin
-                b.extruded(gear(bevel * 0.92, teeth), [circle(0.2 * s.unit, 10)], -d.radius * 0.74, -d.radius * 0.36, 0.55);
+                b.extruded(gear(bevel * 0.92, teeth), [circle(0.2 * s.unit, 10)], -d.radius * 0.74, -d.radius * 0.36, 0.55, "loops");
             }
             b.home();
             b.ring(0, 0.19 * s.unit, -d.radius * 0.95, d.radius * 0.95, 12);
@@ -172,8 +173,8 @@ function addBrake(model, shaft, onCounterShaft) {
     const away = [0, 0, 6.5 * s.unit];
     model.solid("brake", (b) => {
         b.at(Z_AXIS);
-        const slots = Array.from({ length: 6 }, (_, i) => circle(0.2 * s.unit, 10, radius * 0.68 * Math.sin((i * Math.PI) / 3), radius * 0.68 * Math.cos((i * Math.PI) / 3)));
-        b.extruded(circle(radius, 36), [...slots, circle(g.shaftRadius * 0.9, 14)], z - thickness, z + thickness);
+        const slots = Array.from({ length: 5 }, (_, i) => circle(0.22 * s.unit, 8, radius * 0.66 * Math.sin(i * 0.4 * Math.PI), radius * 0.66 * Math.cos(i * 0.4 * Math.PI)));
+        b.extruded(circle(radius, 28), [...slots, circle(g.shaftRadius * 0.9, 14)], z - thickness, z + thickness);
         b.ring(0, g.shaftRadius * 0.9, z - 0.9 * s.unit, z + 0.4 * s.unit, 16);
         b.home();
     }, { tone: 0.24, parent: shaft, away });

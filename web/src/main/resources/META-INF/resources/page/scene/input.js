@@ -18,10 +18,12 @@ export function addInput(model, pumpTurning) {
             const [x, z] = polar(i.shaftRadius, (Math.PI * k) / 4);
             b.line([x, 0, z], [x, s.pump.blockLength, z]);
         }
-        b.box([-0.09 * s.unit, i.pulleyY - s.faceY, i.shaftRadius * 0.5], [0.09 * s.unit, i.pulleyY - s.faceY + i.pulleyHeight, i.shaftRadius * 1.3]); // key
+        const key = s.get("belt.keyed") > 0.5 ? 1.3 : 1.02; // sheared: cut off flush with the shaft
+        b.box([-0.09 * s.unit, i.pulleyY - s.faceY, i.shaftRadius * 0.5], [0.09 * s.unit, i.pulleyY - s.faceY + i.pulleyHeight, i.shaftRadius * key]);
     }, { tone: 0.15, whole: "y", parent: pumpTurning, away: [0, s.pump.blockLength * 2.9, 0] });
     const pulleyTurning = model.frame(frame);
     const pulley = i.pulley;
+    if (s.get("belt.keyed") < 0.5) addShearedKey(model, pulleyTurning);
     const driven = addPulley(model, pulleyTurning, { radius: pulley, bore: i.shaftRadius * 1.02, part: "input-pulley", y: i.pulleyY, away: [0, up, 0], tone: 0.3, phantom: false });
     const fan = addFan(model, pulleyTurning, up);
     model.hazes([driven, fan], "pump_speed", (2 * Math.PI) / 3);
@@ -33,17 +35,26 @@ function addPulley(model, parent, { radius, bore, part, y, away, tone, phantom }
     const s = model.sizes;
     const h = s.input.pulleyHeight;
     const groove = 0.42 * s.unit;
+    const flange = s.input.direct;
     return model.solid(part, (b) => {
-        b.turned([[bore, y], [bore * 2.2, y], [bore * 2.2, y + h * 0.36], [radius - groove, y + h * 0.36], [radius + groove * 0.3, y], [radius + groove * 0.3, y + 0.06 * s.unit], [radius - groove * 0.7, y + h * 0.5], [radius + groove * 0.3, y + h - 0.06 * s.unit], [radius + groove * 0.3, y + h], [radius - groove, y + h * 0.64], [bore * 2.2, y + h * 0.64], [bore * 2.2, y + h], [bore, y + h]], 30);
+        if (flange) b.turned([[bore, y], [bore * 1.7, y], [bore * 1.7, y + h * 0.6], [radius, y + h * 0.6], [radius, y + h], [bore, y + h]], 30);
+        else b.turned([[bore, y], [bore * 2.2, y], [bore * 2.2, y + h * 0.36], [radius - groove, y + h * 0.36], [radius + groove * 0.3, y], [radius + groove * 0.3, y + 0.06 * s.unit], [radius - groove * 0.7, y + h * 0.5], [radius + groove * 0.3, y + h - 0.06 * s.unit], [radius + groove * 0.3, y + h], [radius - groove, y + h * 0.64], [bore * 2.2, y + h * 0.64], [bore * 2.2, y + h], [bore, y + h]], 30);
         // marks by which its turning is seen
         for (let k = 0; k < 3; k++) {
             const [x, z] = polar(radius * 0.6, (2 * Math.PI * k) / 3);
-            b.at(new Matrix4().makeTranslation(x, y + h * 0.64, z));
+            b.at(new Matrix4().makeTranslation(x, y + h * (flange ? 1 : 0.64), z));
             b.ring(0, radius * 0.09, 0, 0.08 * s.unit, 12);
         }
         b.home();
         b.line([0, y + h * 0.65, bore * 2.2], [0, y + h * 0.65, radius - groove]);
     }, { tone, parent, away, phantom });
+}
+
+/** The other half of the key stays in the pulley and goes round with it; it is seen above the hub. @param {Model} model @param {import("three").Object3D} parent */
+function addShearedKey(model, parent) {
+    const s = model.sizes;
+    const { pulleyY, pulleyHeight, shaftRadius } = s.input;
+    model.solid("input-pulley", (b) => b.box([-0.09 * s.unit, pulleyY, shaftRadius * 1.04], [0.09 * s.unit, pulleyY + pulleyHeight * 1.25, shaftRadius * 1.34]), { tone: 1.2, warmth: 1, parent });
 }
 
 /** @param {Model} model @param {import("three").Object3D} parent @param {number} up */

@@ -37,6 +37,7 @@ export function addLeaks(model, pumpFrame, motorFrame) {
         addBubbles(model, frame, unit);
     }
     addFaceDrops(model, pumpFrame, motorFrame);
+    addGalleryAir(model);
 }
 
 /**
@@ -129,6 +130,32 @@ export function viscosity(now) {
     const nu = (10 ** (10 ** (y1 - slope * (Math.log10(temperature) - Math.log10(t1)))) - 0.7) * 1e-6;
     const density = now.parameter("oil.density15") / (1 + now.parameter("oil.thermalExpansion") * (temperature - 288.15));
     return nu * density * now.parameter("oil.viscosityFactor");
+}
+
+/** Air drawn in at the suction side, or carried by the oil, as bubbles in the gallery: their share of its volume. @param {Model} model */
+function addGalleryAir(model) {
+    const s = model.sizes;
+    const share = Math.max(s.get("makeUp.airDrawn"), s.get("oil.freeAir") - 0.01);
+    if (!(share > 0.002)) return;
+    const bore = Math.max(0.22 * s.unit, s.check.ball * 0.72);
+    const count = 24;
+    const reach = s.pump.pitch * 1.6;
+    const size = Math.cbrt((3 * share * Math.PI * bore * bore * 2 * reach) / (4 * Math.PI * count));
+    const item = model.item("gallery", { parent: model.frame(model.root, s.motorX, s.galleryY - bore, s.pumpZ), away: [0, -3 * s.unit, 0] });
+    const bubbles = model.many(item, count, (b) => sphere(b, size, 6), {});
+    item.fills[0].uniforms.tone.value = new Color(0.98, 0.98, 1);
+    for (const body of item.bodies) body.userData.drop = true;
+    let gone = 0;
+    const m = new Matrix4();
+    model.moves((now) => {
+        const flow = now.signal("make_up_flow");
+        if (Number.isFinite(flow)) gone += ((flow * 1e9) / (Math.PI * bore * bore)) * now.elapsed;
+        for (let i = 0; i < count; i++) {
+            const along = (((i * 0.618 * reach + gone) % reach) + reach) % reach;
+            bubbles.setMatrixAt(i, m.makeTranslation((i % 2 ? 1 : -1) * along, bore * 0.9 * Math.sin(i * 2.1), bore * 0.95 * Math.cos(i * 1.3)));
+        }
+        bubbles.instanceMatrix.needsUpdate = true;
+    });
 }
 
 /** Bubbles in chambers whose oil is missing. @param {Model} model @param {import("three").Object3D} frame @param {import("./sizes.js").UnitSizes} unit */

@@ -57,14 +57,16 @@ function arrange(item, gaze) {
     const pointed = item.part === gaze.pointed;
     let shown = !(item.part === "case-lower" && !gaze.lowerHalf) && !(item.part === "case-upper" && !gaze.upperHalf);
     if ((item.part === "oil" || item.part === "magnets") && !gaze.lowerHalf) shown = item.part === "magnets";
+    if (item.part === "ground" && (gaze.overturned || gaze.apart > 0.3)) shown = false;
     if (gaze.isolated && gaze.part && !selected && !(item.oil && item.part.startsWith("passage") && gaze.part.startsWith("passage"))) shown = false;
     item.shown = shown;
     const buried = item.inside && !gaze.ghosted && !gaze.isolated && gaze.apart < 0.01 && gaze.section.axis === "none";
     if (buried && !selected) shown = false;
     item.group.visible = shown;
+    for (const stray of item.strays) stray.visible = shown;
     if (!shown) return;
     const ghost = gaze.ghosted && !selected && !item.oil;
-    const fill = item.oil ? 1 : item.phantom ? (selected || pointed ? 0.35 : 0) : ghost ? (item.housing ? 0.07 : SEEN_INTO.has(item.part) ? 0.3 : 1) : 1;
+    const fill = item.oil ? 1 : item.phantom ? (selected ? 0.22 : pointed ? 0.1 : 0) : ghost ? (item.housing ? 0.07 : SEEN_INTO.has(item.part) ? 0.3 : 1) : 1;
     const opacity = fill * item.fade;
     item.seenThrough = opacity < 0.5;
     for (const material of item.fills) {
@@ -81,6 +83,6 @@ function arrange(item, gaze) {
         }
     }
     for (const material of item.lines) {
-        material.uniforms.look.value.x = item.fade * (ghost && fill < 1 ? (item.housing ? 0.3 : 0.5) : item.phantom ? (selected || pointed ? 0.7 : 0.22) : 0.85);
+        material.uniforms.look.value.x = item.fade * (item.phantom ? (selected || pointed ? 0.7 : 0.22) : ghost && fill < 1 ? (item.housing ? 0.3 : 0.5) : 0.85);
     }
 }

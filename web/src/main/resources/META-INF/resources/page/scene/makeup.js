@@ -50,7 +50,7 @@ function addCheck(model, frame, key, side) {
         if (bleed > 0) b.ring(0, Math.max(bleed / 2, 0.4), seat - ball * 1.2, seat + ball, 8);
     }, look);
     const moving = model.frame(item.group);
-    model.body(item, (b) => sphere(b, ball, 14), { tone: 0.02, whole: "ball" }, moving);
+    model.body(item, (b) => sphere(b, ball, 10), { tone: 0.02, whole: "ball" }, moving);
     const top = -s.passage.radius * 0.98;
     const free = top - seat - ball;
     const spring = model.frame(item.group, 0, top, 0);
@@ -134,11 +134,11 @@ function addFilter(model, frame) {
     const clog = s.get("makeUp.filterClogging");
     const tone = 0.12 + Math.min(1.1, 0.32 * Math.log10(Math.max(1, clog)));
     const away = [0, -5 * s.unit, 0];
-    const pleats = gear(radius, 26);
+    const pleats = gear(radius, 20);
     model.solid("filter", (b) => {
-        b.extruded(pleats, [circle(radius * 0.72, 30)], bottom + 0.12 * s.unit, top, 1, "loops");
-        b.ring(0, radius * 1.1, bottom, bottom + 0.12 * s.unit, 30);
-        b.ring(bore, radius * 1.1, top, top + 0.12 * s.unit, 30);
+        b.extruded(pleats, [circle(radius * 0.72, 20)], bottom + 0.12 * s.unit, top, 1, "loops");
+        b.ring(0, radius * 1.1, bottom, bottom + 0.12 * s.unit, 24);
+        b.ring(bore, radius * 1.1, top, top + 0.12 * s.unit, 24);
     }, { tone, warmth: clog > 1.5 ? 1.2 : 0.3, hatch: HATCH, parent: frame, away });
 }
 

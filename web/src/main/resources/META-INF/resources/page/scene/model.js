@@ -36,6 +36,7 @@ import { Build } from "./build.js";
  * @property {ShaderMaterial[]} fills
  * @property {ShaderMaterial[]} lines
  * @property {Object3D[]} bodies
+ * @property {Object3D[]} strays bodies that stand in another frame than the part's own
  * @property {boolean} inside
  * @property {boolean} shown whether the gaze lets it be seen
  * @property {boolean} oil
@@ -73,7 +74,7 @@ export class Model {
         (look.parent ?? this.root).add(group);
         const away = Array.isArray(look.away) ? new Vector3(...look.away) : (look.away ?? new Vector3());
         /** @type {Item} */
-        const item = { part, group, home: new Vector3(), away, housing: !!look.housing, phantom: !!look.phantom, inside: !!look.inside, shown: true, fills: [], lines: [], bodies: [], oil: false, fade: 1, seenThrough: false };
+        const item = { part, group, home: new Vector3(), away, housing: !!look.housing, phantom: !!look.phantom, inside: !!look.inside, shown: true, fills: [], lines: [], bodies: [], strays: [], oil: false, fade: 1, seenThrough: false };
         this.items.push(item);
         return item;
     }
@@ -156,6 +157,7 @@ export class Model {
         const mesh = new Mesh(geometry, fill);
         this.#tag(mesh, item);
         parent.add(mesh);
+        if (parent !== item.group) item.strays.push(mesh);
         return mesh;
     }
 

@@ -81,16 +81,16 @@ function convex(points) {
 /** @param {Pair} o @param {Pair} a @param {Pair} b */
 const cross = (o, a, b) => (a[0] - o[0]) * (b[1] - o[1]) - (a[1] - o[1]) * (b[0] - o[0]);
 
-/** A gear's outline: straight-sided teeth about the pitch circle. @param {number} pitchRadius @param {number} teeth @returns {Pair[]} */
-export function gear(pitchRadius, teeth) {
+/** A gear's outline: straight-sided teeth about the pitch circle, some of them broken off. @param {number} pitchRadius @param {number} teeth @returns {Pair[]} */
+export function gear(pitchRadius, teeth, broken = 0) {
     const tooth = (2 * pitchRadius) / teeth; // module
     const root = Math.max(pitchRadius - 1.2 * tooth, 0.3 * pitchRadius);
     const tip = pitchRadius + tooth;
     const step = (2 * Math.PI) / teeth;
     return Array.from({ length: teeth }, (_, i) => [
         polar(root, (i - 0.3) * step),
-        polar(tip, (i - 0.13) * step),
-        polar(tip, (i + 0.13) * step),
+        polar(i < broken ? root + (0.5 + 0.5 * (i % 2)) * tooth : tip, (i - 0.13) * step),
+        polar(i < broken ? root + 0.3 * tooth : tip, (i + 0.13) * step),
         polar(root, (i + 0.3) * step),
     ]).flat();
 }

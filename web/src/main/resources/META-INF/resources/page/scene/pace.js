@@ -3,7 +3,7 @@
 const WANTED = 33; // ms a picture that counts as fluent
 const SLOW = 44; // ms
 const REST = 260; // ms without change until the fine picture
-const RATIOS = [0.4, 0.5, 0.6, 0.72, 0.85, 1, 1.25, 1.5, 2];
+const RATIOS = [0.6, 0.72, 0.85, 1, 1.25, 1.5, 2];
 
 export class Pace {
     /** @param {import("./view.js").View} view */

@@ -26,7 +26,7 @@ function addThrustBearing(model, unit, tilting, key, away) {
         b.ring(inner, outer, high - race * 0.6, high, 28);
     }, look);
     const ball = (high - low - 1.6 * race) / 2;
-    const count = Math.max(7, Math.floor((2 * Math.PI * unit.pitch) / (ball * 3.4)));
+    const count = Math.max(7, Math.floor((2 * Math.PI * unit.pitch) / (ball * 5)));
     const balls = model.many(item, count, (b) => sphere(b, ball, 6), { tone: 0.05, whole: "ball" });
     const m = new Matrix4();
     for (let i = 0; i < count; i++) {
@@ -71,8 +71,8 @@ export function addSwashPlate(model, unit, frame) {
     model.solid(
         "swash-plate",
         (b) => {
-            b.extruded(circle(unit.plateRadius, 40), [circle(hole, 24)], bearing.top, top);
-            b.ring(unit.pitch + 0.53 * unit.diameter, unit.plateRadius, bearing.top - 0.3 * unit.diameter, bearing.top, 40); // rim that holds the race
+            b.extruded(circle(unit.plateRadius, 32), [circle(hole, 24)], bearing.top, top);
+            b.ring(unit.pitch + 0.53 * unit.diameter, unit.plateRadius, bearing.top - 0.3 * unit.diameter, bearing.top, 32); // rim that holds the race
             for (const side of [-1, 1]) {
                 const x = side * (unit.plateRadius - 0.25 * unit.diameter);
                 b.box([Math.min(x, x + side * 0.3 * unit.diameter), -trunnion, -trunnion * 1.2], [Math.max(x, x + side * 0.3 * unit.diameter), top, trunnion * 1.2]);
@@ -115,7 +115,7 @@ export function addSwashPlate(model, unit, frame) {
 }
 
 /** From the trunnion to the eye of the arm, mm. @param {import("./sizes.js").Sizes} sizes */
-export const armLength = (sizes) => 4.2 * sizes.unit;
+export const armLength = (sizes) => Math.max(1.6 * sizes.unit, Math.min(4.2 * sizes.unit, sizes.input.pulleyY - 0.45 * sizes.unit - sizes.faceY - sizes.pump.plateHeight));
 
 /** The motor's plate, fixed in the case. @param {Model} model @param {UnitSizes} unit @param {import("three").Object3D} frame */
 export function addFixedPlate(model, unit, frame) {
@@ -128,7 +128,7 @@ export function addFixedPlate(model, unit, frame) {
     model.solid(
         "fixed-plate",
         (b) => {
-            b.extruded(circle(unit.plateRadius, 40), [circle(hole, 24)], bearing.top, bearing.top + thickness * 0.7);
+            b.extruded(circle(unit.plateRadius, 32), [circle(hole, 24)], bearing.top, bearing.top + thickness * 0.7);
             // feet by which it sits in the case
             for (const side of [-1, 1]) {
                 const x = side * unit.plateRadius * 0.92;

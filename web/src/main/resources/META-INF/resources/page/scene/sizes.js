@@ -222,15 +222,16 @@ function caseSizesOf({ pump, motor, unit, wall, margin, pumpZ, legEnd, plateTop,
     };
 }
 
-/** @param {Get} get @param {{ tower: number }} box @param {UnitSizes} pump @param {number} unit */
+/** @param {Get} get @param {{ tower: number, towerHalfX: number }} box @param {UnitSizes} pump @param {number} unit */
 function inputSizes(get, box, pump, unit) {
-    const pulley = 3.1 * unit;
+    const direct = get("belt.capacity") >= 4999; // the catalogue's "rigid shaft"
+    const pulley = (direct ? 1.9 : 3.1) * unit; // without a belt a flange of a coupling
     return {
         pulley,
         enginePulley: pulley * get("belt.speedRatio"),
-        direct: get("belt.capacity") >= 4999, // the catalogue's "rigid shaft"
+        direct,
         fanY: box.tower + 0.5 * unit,
-        fanRadius: 1.25 * pulley,
+        fanRadius: Math.min(3.9 * unit, Math.hypot(box.towerHalfX, 0.2 * unit) + 0.42 * unit), // clear of the control arm
         pulleyY: box.tower + 1.7 * unit,
         pulleyHeight: 0.9 * unit,
         engineX: Math.max(3.2 * pulley, pulley * (1 + get("belt.speedRatio")) + 2 * unit),

@@ -46,24 +46,23 @@ function addBlock(model, unit, turning) {
         const [x, z] = polar(unit.pitch, k * step);
         return circle(unit.diameter / 2, 16, x, z);
     });
-    const slots = bores.map((_, k) => kidney(unit.kidneyInner, unit.kidneyOuter, k * step, slotSpan(unit), 5));
+    const slots = bores.map((_, k) => kidney(unit.kidneyInner, unit.kidneyOuter, k * step, slotSpan(unit), 3));
     const look = { tone: 0.34, hatch: Math.PI / 4, housing: true, parent: turning, away: blockAway(unit) };
     const item = model.solid(
         `${unit.place}-block`,
         (b) => {
-            b.extruded(circle(unit.blockRadius, 36), [hole, ...slots], 0, unit.floor);
-            b.extruded(circle(unit.blockRadius, 36), [hole, ...bores], unit.floor, unit.blockLength);
+            b.extruded(circle(unit.blockRadius, 32), [hole, ...slots], 0, unit.floor, 1, "loops");
+            b.extruded(circle(unit.blockRadius, 32), [hole, ...bores], unit.floor, unit.blockLength, 1, "far");
         },
         look,
     );
     const gap = unit.faceGap * EXAGGERATION.faceGap;
     model.place(item, 0, gap, 0);
-    if (unit.place === "motor") {
-        model.moves((now) => {
-            const lift = now.parameter("loop.bypassLift") * 1000 * bypassShare(now);
-            item.home.y = gap + (lift > 0 ? lift * 2 : 0);
-        });
-    }
+    model.moves((now) => {
+        const pushed = unit.place === "motor" ? now.parameter("loop.bypassLift") * 1000 * bypassShare(now) : 0;
+        const lifts = now.events.has(`${unit.place}_block_lifts`) ? 0.12 * unit.diameter : 0;
+        item.home.y = gap + lifts + (pushed > 0 ? pushed * 2 : 0);
+    });
     const score = unit.scores.turning;
     if (score.depth > 0) {
         const half = score.width / 2 / unit.kidneyOuter;

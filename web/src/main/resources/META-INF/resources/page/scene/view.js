@@ -217,7 +217,11 @@ export class View {
         return share;
     }
 
-    /** What is drawn, read back from the objects, SI; for tests against the physics. */
+    /**
+     * What is drawn, machine by machine, read back from the objects: pumpPistons and motorPistons (m out of mid stroke), pumpTilt and motorTilt
+     * (rad), pumpAngle, motorAngle, motorShaft, pulley (rad, within a turn), axleTurn and wheelTurn (rad), groundShift (m), pumpChambers,
+     * motorChambers, passageA, passageB, gallery (red, green, blue 0 … 1), checkA, checkB, relief-a, … (share of full lift).
+     */
     drawn() {
         return this.machines.map(({ model }) => Object.fromEntries(Object.entries(model.readings).map(([key, read]) => [key, read()])));
     }

@@ -21,8 +21,8 @@ export function addWheels(model, axle) {
             const rim = radius * 0.52;
             const half = s.wheel.width / 2;
             b.turned([[rim, middle - half * 0.8], [radius * 0.86, middle - half], [radius * 0.97, middle - half * 0.85], [radius, middle - half * 0.5], [radius, middle + half * 0.5], [radius * 0.97, middle + half * 0.85], [radius * 0.86, middle + half], [rim, middle + half * 0.8]], 40, false);
-            b.circle(radius, middle, 48);
-            for (const side of [-1, 1]) b.circle(rim, middle + side * half * 0.8, 36);
+            b.circle(radius, middle, 40);
+            for (const side of [-1, 1]) b.circle(rim, middle + side * half * 0.8, 28);
             for (let i = 0; i < 12; i++) {
                 const angle = (2 * Math.PI * i) / 12;
                 const [x, y] = [radius * 1.003 * Math.sin(angle), radius * 1.003 * Math.cos(angle)];
@@ -32,8 +32,8 @@ export function addWheels(model, axle) {
         }, { tone: 0.75, parent: turning, away: [0, 0, side * 8 * s.unit], phantom: true });
         model.solid("wheel", (b) => {
             b.at(Z_AXIS);
-            const holes = Array.from({ length: 5 }, (_, i) => circle(radius * 0.1, 12, radius * 0.34 * Math.sin((2 * Math.PI * i) / 5), radius * 0.34 * Math.cos((2 * Math.PI * i) / 5)));
-            b.extruded(circle(radius * 0.52, 40), holes, middle - 0.2 * s.unit, middle + 0.2 * s.unit);
+            const holes = Array.from({ length: 5 }, (_, i) => circle(radius * 0.1, 10, radius * 0.34 * Math.sin((2 * Math.PI * i) / 5), radius * 0.34 * Math.cos((2 * Math.PI * i) / 5)));
+            b.extruded(circle(radius * 0.52, 28), holes, middle - 0.2 * s.unit, middle + 0.2 * s.unit, 1, "far");
             b.ring(0, s.gears.axleRadius * 1.8, middle - 0.7 * s.unit, middle + 0.7 * s.unit, 24);
             b.home();
         }, { tone: 0.08, parent: turning, away: [0, 0, side * 8 * s.unit], phantom: true });

@@ -7,7 +7,7 @@ export default {
     "scene.lost": "Die Grafik dieses Geräts hat kurz ausgesetzt; das Bild kommt von selbst wieder.",
     "scene.this": "Der Antrieb",
     "scene.sound": "Derselbe, gesund",
-    "scene.fast": "Dreht zu schnell, um es so zu sehen: langsamer stellen. Was das Auge nicht verfolgen kann, ist als Schleier gezeichnet.",
+    "scene.fast": "Zu schnell für das Auge: langsamer stellen. Als Schleier gezeichnet.",
     "scene.gaps": "Größer gezeichnet, als sie sind: Ölfilme ×{0}, Kolbenspiel ×{1}.",
     "scene.trouble": "Die Rechnung blieb stehen: {0}",
     "scene.arm": "Stellhebel",

@@ -7,7 +7,7 @@ export default {
     "scene.lost": "The graphics of this device gave up for a moment; the picture comes back by itself.",
     "scene.this": "The drive",
     "scene.sound": "The same, sound",
-    "scene.fast": "Turns too fast to be seen as it is: slow down. What cannot be followed is drawn as a haze.",
+    "scene.fast": "Too fast to follow by eye: slow down. Drawn as a haze.",
     "scene.gaps": "Drawn larger than they are: oil films ×{0}, piston gaps ×{1}.",
     "scene.trouble": "The computation stopped: {0}",
     "scene.arm": "Control arm",
