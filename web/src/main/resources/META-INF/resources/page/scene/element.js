@@ -28,7 +28,8 @@ export class SwashScene extends LitElement {
         .words { position: absolute; inset: 0; display: grid; place-content: center; padding: var(--gap, 1rem); text-align: center; }
         .notes { position: absolute; left: var(--gap, 0.75rem); top: var(--gap, 0.75rem); max-width: 22rem; font-size: var(--size-1, 0.8rem); color: var(--ink-soft); pointer-events: none; }
         .notes .fast { color: var(--ink); font-weight: 600; }
-        .tag { position: absolute; transform: translate(-50%, -140%); padding: 0.15em 0.5em; background: var(--paper); border: 1px solid var(--ink); font-size: var(--size-2, 0.9rem); pointer-events: none; white-space: nowrap; }
+        .tag { position: absolute; transform: translate(-50%, calc(-100% - 2.6rem)); padding: 0.15em 0.5em; background: var(--paper); border: 1px solid var(--ink); font-size: var(--size-2, 0.9rem); pointer-events: none; white-space: nowrap; }
+        .tag::after { content: ""; position: absolute; left: 50%; top: 100%; width: 1px; height: 2.6rem; background: var(--ink); }
         .sides { position: absolute; inset: 0; pointer-events: none; }
         .sides span { position: absolute; top: var(--gap, 0.75rem); right: var(--gap, 0.75rem); padding: 0.1em 0.5em; background: var(--paper); border: 1px solid var(--line, currentcolor); font-size: var(--size-1, 0.8rem); }
         .sides::after { content: ""; position: absolute; background: var(--ink-soft); }

@@ -2,7 +2,7 @@
  * Draws the machines of a frame with one eye: builds them from their descriptions, moves them by their states, cuts, opens and takes them
  * apart as the gaze says. Draws only when something has changed, coarser while it moves when the machine is slow, fine when it rests.
  */
-import { Box3, PerspectiveCamera, Raycaster, Scene, Vector2, Vector3, WebGLRenderer } from "three";
+import { Box3, LinearSRGBColorSpace, PerspectiveCamera, Raycaster, Scene, Vector2, Vector3, WebGLRenderer } from "three";
 import { buildDrive } from "./drive.js";
 import { lookAt } from "./looking.js";
 import { Palette } from "./materials.js";
@@ -27,6 +27,7 @@ export class View {
         const context = /** @type {WebGL2RenderingContext | null} */ (canvas.getContext("webgl2", wanted)); // made here because three would ask for a see-through one, dearer to put on the page
         if (!context) throw new Error("no WebGL 2");
         this.renderer = new WebGLRenderer({ canvas, context });
+        this.renderer.outputColorSpace = LinearSRGBColorSpace; // all colours are sRGB numbers already: nothing is to be done to them
         this.renderer.info.autoReset = false;
         this.camera = new PerspectiveCamera(24, 1, 5, 20000);
         this.target = new Vector3();
