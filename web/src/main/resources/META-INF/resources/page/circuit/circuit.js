@@ -192,7 +192,14 @@ export class SwashCircuit extends LiveView {
             ${faults.length === 0 ? nothing : html`<ol class="faults" aria-label=${t("circuit.faults")}>${faults.map((fault) => html`
                 <li><button @click=${() => store.setGaze({ part: fault.part })} @pointerenter=${() => store.setGaze({ pointed: fault.part })} @pointerleave=${() => store.setGaze({ pointed: "" })}>
                     <b>▲ ${fault.number}</b> ${this.faultName(fault.fault)}</button></li>`)}</ol>`}
-            <p class="key">${t("circuit.key", show(this.worth, "m3", store.gaze.units).text)}</p>`;
+            <p class="key">${t("circuit.key", show(this.worth, "m3", store.gaze.units).text)}
+                ${document.fullscreenEnabled ? html`<button @click=${() => this.enlarge()}>${t("circuit.enlarge")}</button>` : nothing}</p>`;
+    }
+
+    /** The whole screen for the diagram, and back. */
+    enlarge() {
+        if (document.fullscreenElement) document.exitFullscreen();
+        else this.requestFullscreen();
     }
 
     /** @param {import("./faults-here.js").FaultHere} fault @param {import("./faults-here.js").FaultHere[]} all @param {import("./layout.js").Layout} layout */
@@ -219,7 +226,7 @@ const jointOf = ([x, y]) => svg`<circle class="joint" cx=${x} cy=${y} r="3.4" />
 function textOf(label) {
     const [x, y] = label.at;
     const spans = label.inline ? [svg`<tspan></tspan>`, svg`<tspan class="more" dx="12"></tspan>`]
-        : Array.from({ length: label.lines }, (_, i) => svg`<tspan x=${x} dy=${i === 0 ? 0 : "1.25em"}></tspan>`);
+        : Array.from({ length: label.lines }, (_, i) => svg`<tspan x=${x} class=${i > 0 && label.large ? "more" : ""} dy=${i === 0 ? 0 : "1.25em"}></tspan>`);
     return svg`<text class=${label.large ? "large" : ""} data-label=${label.key} x=${x} y=${y} text-anchor=${label.anchor}>${spans}</text>`;
 }
 

@@ -1,7 +1,7 @@
 /**
  * Draws a plan: lines by kind, symbols, joints, labels, marks of faults. Everything that is pointed at says its part.
  */
-import { svg } from "lit";
+import { nothing, svg } from "lit";
 
 /** @typedef {import("./layout.js").Layout} Layout */
 /** @typedef {import("./plan.js").Line} Line */
@@ -20,7 +20,7 @@ export function lineOf(line, layout, name) {
     const turn = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
     const at = `translate(${(from[0] + to[0]) / 2} ${(from[1] + to[1]) / 2}) rotate(${turn})`;
     return svg`
-        <g class=${`line ${line.kind}`} data-line=${line.key} data-part=${line.part} tabindex=${name ? 0 : -1} role=${name ? "button" : "presentation"} aria-label=${name || "line"}>
+        <g class=${`line ${line.kind}`} data-line=${line.key} data-part=${line.part} tabindex=${name ? 0 : nothing} role=${name ? "button" : nothing} aria-label=${name || nothing}>
             <path class="hit" d=${path} />${line.kind === "working" ? svg`<path class="edge" d=${path} />` : null}<path class="pipe" d=${path} />
             ${line.kind === "working" ? svg`<path class="oil" d=${path} />` : null}
             <g transform=${at}><path class="arrow none" d="M-6 -6.5L8 0L-6 6.5Z" /></g>

@@ -49,12 +49,12 @@ export function layoutOf(fitted, tall) {
     // A bypass is two boxes long and needs more room behind it.
     const rooms = there.slice(1).map((_, i) => (there[i] === "bypass" ? 1.4 : 1));
     const all = rooms.reduce((sum, room) => sum + room, 0);
-    const length = tall ? 2 * end + all * 60 : 590;
+    const length = tall ? 2 * end + all * 54 : 590;
     const step = (length - 2 * end) / all;
     const at = Object.fromEntries(there.map((each, i) => [each, end + step * rooms.slice(0, i).reduce((sum, room) => sum + room, 0)]));
     /** Where a charge pump sits on the input shaft. */
     const charge = tall ? -94 : -120;
-    const [half, drain, before, after] = tall ? [118, 146, fitted.chargePump ? 206 : 172, 232] : [130, 168, 270, 248];
+    const [half, drain, before, after] = tall ? [118, 146, fitted.chargePump ? 190 : 150, 204] : [130, 168, 270, 248];
     const width = tall ? 360 : before + length + after;
     const top = tall ? before : half + 58;
     const height = tall ? before + length + after : top + drain + 56;

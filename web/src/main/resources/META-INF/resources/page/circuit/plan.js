@@ -81,7 +81,7 @@ function shafts(fitted, layout, sign) {
     const { length, before, after } = layout;
     const far = -before + 28;
     sign("engine", ["engine"], [far, 0], symbol.primeMover(), [22, 22]);
-    if (fitted.belt) sign("belt", ["input-pulley"], [far + (layout.tall ? 42 : 62), 0], symbol.belt(), [16, 20]);
+    if (fitted.belt) sign("belt", ["input-pulley"], [far + (layout.tall ? 38 : 62), 0], symbol.belt(), [16, 20]);
     sign("input-shaft", ["input-shaft"], [-UNIT_AND_A_BIT, 0], symbol.turning(), [9, 20]);
     sign("pump", ["pump-block", "pump-face", "pump-piston", "pump-spring", "pump-thrust-bearing", "swash-plate", "trunnion", "control-arm"],
         [0, 0], symbol.pump(fitted.reverse), [38, 38]);

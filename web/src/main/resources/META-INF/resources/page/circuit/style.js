@@ -4,6 +4,8 @@ import { css } from "lit";
 export const styles = css`
     :host { display: block; color: var(--ink); background: var(--paper); padding: 0.5rem; }
     svg { display: block; width: 100%; height: auto; margin: 0 auto; font-size: 16px; font-variant-numeric: tabular-nums; touch-action: manipulation; }
+    :host(:fullscreen) { padding: 1rem; overflow: auto; }
+    :host(:fullscreen) svg { max-height: 84vh; }
     svg.tall { max-width: 30rem; font-size: 13px; }
     .pipe, .oil, .edge, .hit { fill: none; }
     .edge { stroke: var(--ink); stroke-linejoin: round; }
@@ -45,6 +47,8 @@ export const styles = css`
     .faults button { all: unset; cursor: pointer; min-height: 44px; display: inline-flex; gap: 0.4em; align-items: center; }
     .faults button:focus-visible { outline: 2px solid var(--focus); outline-offset: 2px; }
     .faults b { color: var(--warn); }
+    .key button { font: inherit; color: var(--ink); background: none; border: 1px solid var(--line); border-radius: 3px; min-height: var(--target, 2.25rem); padding: 0 0.6em; cursor: pointer; }
+    .key button:focus-visible { outline: 3px solid var(--focus); }
     .key, .wait { margin: 0.4em 0 0; font-size: var(--size-1); color: var(--ink-soft); }
     @media (forced-colors: active) { .pipe { stroke: CanvasText; } }
 `;

@@ -180,7 +180,7 @@ export class SwashGraph extends LitElement {
         const { atlas, plan } = this;
         if (!atlas) return nothing;
         const button = (/** @type {string} */ key, /** @type {string} */ sign, /** @type {() => void} */ act) => html`<button title=${t(key)} aria-label=${t(key)} @click=${act}>${sign}</button>`;
-        const options = quantitiesOf(atlas, this.keys.filter((key) => key === plan.x || (!key.includes("_chamber_") && !TURNS.includes(key))));
+        const options = quantitiesOf(atlas, this.keys.filter((key) => !TURNS.includes(key) && (key === plan.x || !key.includes("_chamber_"))));
         return html`
             <div class="row">
                 <label>${t("graphs.against")} <select @change=${(/** @type {Event} */ event) => this.change({ x: /** @type {HTMLSelectElement} */ (event.target).value })}>

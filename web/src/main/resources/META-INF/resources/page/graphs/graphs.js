@@ -87,6 +87,12 @@ export class SwashGraphs extends LiveView {
         recorderOf(this.engine).want(this, keys, interval);
     }
 
+    gazed() {
+        super.gazed();
+        // A frozen graph takes the new theme's colours too.
+        for (const graph of this.renderRoot.querySelectorAll("swash-graph")) /** @type {import("./graph.js").SwashGraph} */ (graph).plot?.plot.redraw();
+    }
+
     /** @param {GraphPlan[]} plans */
     become(plans) {
         this.plans = plans;

@@ -134,6 +134,8 @@ export class SwashSpectrum extends LiveView {
             for (let i = 0; i < spectrum.frequencies.length && spectrum.frequencies[i] <= highest; i++) d += `${d ? "L" : "M"}${x(spectrum.frequencies[i]).toFixed(1)} ${y(difference(spectrum.amplitudes[i], unit)).toFixed(1)}`;
             return d;
         };
+        /** Where the last number of each shaft stands: those that would write over it are left to the table. @type {Record<string, number>} */
+        const last = {};
         const xStep = round(highest / per / Math.max(3, Math.floor(this.width / 90)));
         const yStep = round(shownMost / 4);
         const xs = Array.from({ length: Math.floor(highest / per / xStep) + 1 }, (_, i) => i * xStep);
@@ -146,7 +148,7 @@ export class SwashSpectrum extends LiveView {
             ${tonesOf(state).filter((tone) => tone.frequency > 0 && tone.frequency <= highest).map((tone) => svg`
                 <path class=${`mark ${tone.unit}`} d=${`M${x(tone.frequency)} ${top - 36 + ROW[tone.unit]}V${HEIGHT - bottom}`} />
                 <g class=${`tip ${tone.unit}`} transform=${`translate(${x(tone.frequency)} ${top - 36 + ROW[tone.unit]})`}>${shape(tone.unit)}</g>
-                <text x=${x(tone.frequency) + 8} y=${top - 32 + ROW[tone.unit]}>${tone.order}</text>`)}
+                ${x(tone.frequency) - (last[tone.unit] ?? -99) < 30 ? null : svg`<text x=${(last[tone.unit] = x(tone.frequency)) + 8} y=${top - 32 + ROW[tone.unit]}>${tone.order}</text>`}`)}
             ${spectra.map((spectrum, i) => (spectrum ? svg`<path class=${i > 0 ? "line sound" : "line"} d=${path(spectrum)} />` : null)).reverse()}
             <path class="axis" fill="none" d=${`M${left} ${top}V${HEIGHT - bottom}H${this.width - right}`} />
         </svg>`;

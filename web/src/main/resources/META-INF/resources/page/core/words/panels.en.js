@@ -212,4 +212,5 @@ export default {
     "telling.faults": "Faults: {0}.",
     "telling.trouble": "The computation could not go on from this state.",
     "telling.leak.largest": "{0} leak to the case, the largest share {1} ({2} of the settled leak).",
+    "circuit.enlarge": "Whole screen and back",
 };
