@@ -78,7 +78,7 @@ export class SwashCircuit extends LiveView {
         if (!atlas || !frame || !moving) return;
         const state = frame.machines[0];
         const keys = atlas.parameters.keys;
-        const live = liveCircuit(state);
+        const live = liveCircuit(state, keys);
         const bypass = bypassOpening(state, keys, store.bench.hand.bypass);
         const passed = frame.time - this.lastTime;
         this.lastTime = frame.time;

@@ -2,7 +2,7 @@
  * What the lines and valves of the diagram do now, from a machine's state. A flow that the state does not hold is NaN: shown as a direction
  * at most, never as a number.
  */
-import { chamber, signal } from "../core/live.js";
+import { chamber, parameter, signal } from "../core/live.js";
 
 /** @typedef {import("../types.js").MachineState} MachineState */
 
@@ -13,6 +13,8 @@ import { chamber, signal } from "../core/live.js";
  *     positive as oil goes round when the pump delivers into A
  * @property {boolean} checkAOpen
  * @property {boolean} checkBOpen
+ * @property {boolean} gapA oil passes check valve A against its sense too: stuck open or leaking
+ * @property {boolean} gapB
  * @property {boolean} reliefAOpen
  * @property {boolean} reliefBOpen
  * @property {boolean} starvesA
@@ -21,15 +23,20 @@ import { chamber, signal } from "../core/live.js";
 
 /**
  * @param {MachineState} state
+ * @param {readonly string[]} keys atlas.parameters.keys
  * @returns {LiveCircuit}
  */
-export function liveCircuit(state) {
+export function liveCircuit(state, keys) {
+    const stuck = (/** @type {string} */ side) => parameter(state, keys, `loop.check${side}Lift`) > 0;
+    const leaks = (/** @type {string} */ side) => parameter(state, keys, `loop.check${side}Leak`) > SEAT;
     const on = (/** @type {string} */ key) => state.events.includes(key);
     const a = signal(state, "pressure_a");
     const b = signal(state, "pressure_b");
     const makeUp = signal(state, "make_up_flow");
-    const checkAOpen = on("check_a_open");
-    const checkBOpen = on("check_b_open");
+    const checkAOpen = on("check_a_open") || stuck("A");
+    const checkBOpen = on("check_b_open") || stuck("B");
+    const gapA = stuck("A") || leaks("A");
+    const gapB = stuck("B") || leaks("B");
     return {
         pressures: { a, b, gallery: signal(state, "gallery_pressure") },
         flows: {
@@ -39,12 +46,14 @@ export function liveCircuit(state) {
             bMotor: -sumOf(state, "motor", state.motorPistons, "from_side_b"),
             makeUp,
             // The gallery feeds one valve at a time: with one open, what comes in goes through it.
-            checkA: checkAOpen && !checkBOpen ? makeUp : NaN,
-            checkB: checkBOpen && !checkAOpen ? makeUp : NaN,
+            checkA: checkAOpen && !checkBOpen && !gapA && !gapB ? makeUp : NaN,
+            checkB: checkBOpen && !checkAOpen && !gapA && !gapB ? makeUp : NaN,
             case: signal(state, "case_leak"),
         },
         checkAOpen,
         checkBOpen,
+        gapA,
+        gapB,
         reliefAOpen: on("relief_open") && a > b,
         reliefBOpen: on("relief_open") && b > a,
         starvesA: on("side_a_starves"),
@@ -77,4 +86,6 @@ export function dashWorth(strongest, pace) {
     return [1, 2, 5, 10].map((step) => step * decade).find((worth) => worth >= least * (1 - 1e-9)) ?? 10 * decade;
 }
 
+/** A sound seat leaks too; beyond this it is shown. */
+const SEAT = 5e-8; // m²
 const DASHES_A_SECOND = 4; // 1/s

@@ -56,7 +56,7 @@ export function labelsOf(layout, fitted) {
         put("pump", [-before + 6, -half], [0, 4], "start", 3),
         put("motor", [length + 78, -half], [0, 4], "start", 3),
         put("ratio", [length + 110, 0], [0, -34], "middle"),
-        put("wheel", [length + after - 40, 0], [0, 46], "middle"),
+        put("wheel", [length + after - 6, 0], [0, 46], "end"),
         put("case", [length / 2, drain], [26, 24], "start"),
         put("flow", [24, -half], [0, -13], "start"),
         put("flow-motor", [length - 24, -half], [0, -13], "end"),

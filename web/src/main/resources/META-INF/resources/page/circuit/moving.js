@@ -27,8 +27,8 @@ export function wayOf(key, live, bypass) {
     if (key.startsWith("relief-b-")) return live.reliefBOpen ? -1 : 0;
     if (key.startsWith("bleed-a-")) return Math.sign(gallery - a);
     if (key.startsWith("bleed-b-")) return Math.sign(gallery - b);
-    if (key.startsWith("check-a-")) return live.checkAOpen ? 1 : 0;
-    if (key.startsWith("check-b-")) return live.checkBOpen ? 1 : 0;
+    if (key.startsWith("check-a-")) return live.gapA ? Math.sign(gallery - a) : live.checkAOpen ? 1 : 0;
+    if (key.startsWith("check-b-")) return live.gapB ? Math.sign(gallery - b) : live.checkBOpen ? 1 : 0;
     return 0;
 }
 
