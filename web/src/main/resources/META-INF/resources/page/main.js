@@ -17,10 +17,12 @@ rampFor(store.gaze.theme);
 const shell = /** @type {import("./shell/page.js").SwashPage} */ (/** @type {unknown} */ (document.querySelector("swash-page")));
 const words = setLanguage(store.gaze.language);
 try {
-    const answer = await fetch("/drives.json");
-    if (!answer.ok) throw new Error(`/drives.json: ${answer.status}`);
-    const drives = await answer.json();
-    const engine = await Engine.open(drives);
+    const coming = fetch("/drives.json").then((answer) => {
+        if (!answer.ok) throw new Error(`/drives.json: ${answer.status}`);
+        return answer.json();
+    });
+    const engine = await Engine.open(coming);
+    const drives = await coming;
     await words;
     store.fromLink(location.hash);
     shell.drives = drives;

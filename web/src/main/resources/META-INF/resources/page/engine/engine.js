@@ -33,8 +33,8 @@ export class Engine extends EventTarget {
     }
 
     /**
-     * Opens the physics in a worker.
-     * @param {readonly import("../types.js").DemoDrive[]} drives
+     * Opens the physics in a worker, which begins to load while the drives may still be on their way.
+     * @param {readonly import("../types.js").DemoDrive[] | Promise<readonly import("../types.js").DemoDrive[]>} drives
      * @returns {Promise<Engine>}
      */
     static open(drives) {
@@ -45,7 +45,7 @@ export class Engine extends EventTarget {
                 if (event.data.kind === "open") done(new Engine(worker, event.data.atlas));
                 else if (event.data.kind === "broken") fail(new Error(event.data.words));
             };
-            worker.postMessage({ kind: "open", drives });
+            Promise.resolve(drives).then((all) => worker.postMessage({ kind: "open", drives: all }), fail);
         });
     }
 

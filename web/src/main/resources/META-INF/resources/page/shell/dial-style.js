@@ -8,6 +8,6 @@ export const dialStyle = css`
     .marks { display: flex; gap: 2px; }
     .marks button { flex: 1; font-size: var(--size-1); min-height: max(24px, calc(var(--target) - 0.5rem)); }
     .typed { display: inline-flex; align-items: center; gap: 0.3em; }
-    .typed input { width: 5.5em; text-align: right; font-variant-numeric: tabular-nums; }
-    .unit { min-width: 3em; }
+    .typed input { width: 5em; text-align: right; font-variant-numeric: tabular-nums; }
+    .unit { min-width: 2.6em; }
 `;

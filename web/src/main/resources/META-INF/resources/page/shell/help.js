@@ -5,7 +5,7 @@ import { LANGUAGES, t, wording } from "../core/words.js";
 import { controls } from "./styles.js";
 import { keeping } from "./offline.js";
 
-const KEYS = ["space", "step", "stroke", "neutral", "undo", "redo", "part", "units", "theme", "help"];
+const KEYS = ["space", "step", "stroke", "neutral", "undo", "redo", "part", "units", "theme", "alone", "help"];
 
 export class SwashHelp extends LitElement {
     static properties = { said: { state: true } };

@@ -38,6 +38,7 @@ const ACTIONS = {
     "[": () => part(-1),
     u: () => store.setGaze({ units: store.gaze.units === "si" ? "us" : "si" }),
     t: () => store.setGaze({ theme: store.gaze.theme === "light" ? "dark" : store.gaze.theme === "dark" ? "projector" : "light" }),
+    f: (page) => { page.alone = !page.alone; },
     "?": (page) => page.turnHelp(),
     Escape: () => store.setGaze({ part: "", isolated: false }),
 };

@@ -19,6 +19,7 @@ export class SwashOpening extends LitElement {
     render() {
         const { gaze } = store;
         return html`
+            <h2 class="unseen">${t("place.opening")}</h2>
             <div class="row">
                 ${this.toggle("lowerHalf")}${this.toggle("upperHalf")}${this.toggle("overturned")}${this.toggle("ghosted")}
                 <button aria-pressed=${gaze.isolated} ?disabled=${gaze.part === ""} @click=${() => store.setGaze({ isolated: !gaze.isolated })}>${t("opening.isolated")}</button>

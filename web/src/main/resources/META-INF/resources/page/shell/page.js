@@ -28,13 +28,14 @@ const SHOWN = [["circuit", "swash-circuit", "../circuit/circuit.js"], ["curves",
 const PLACES = [...ASKED, ["part", "swash-card", ""], ...SHOWN];
 /** Views whose update() takes a frame. */
 const GIVEN = new Set(["swash-scene", "swash-circuit", "swash-graphs", "swash-ledger", "swash-spectrum", "swash-sound", "swash-telling"]);
+const SCENE = "../scene/element.js";
 /** Below this width there is one column. */
 const NARROW = "(max-width: 820px)";
 
 export class SwashPage extends LitElement {
     static properties = {
         engine: { attribute: false }, drives: { attribute: false }, broken: { attribute: false },
-        asked: { state: true }, shown: { state: true }, trouble: { state: true }, refused: { state: true }, missing: { state: true },
+        asked: { state: true }, shown: { state: true }, trouble: { state: true }, refused: { state: true }, alone: { type: Boolean, reflect: true }, missing: { state: true },
     };
     static styles = [controls, pageStyle];
 
@@ -48,6 +49,8 @@ export class SwashPage extends LitElement {
         this.asked = "hand";
         this.shown = location.hash.startsWith("#story=") ? "stories" : "circuit";
         this.trouble = "";
+        /** The picture has the whole page: for a room full of people. */
+        this.alone = false;
         /** Why the last change was not taken; empty when it was. */
         this.refused = "";
         /** @type {readonly string[]} */
@@ -75,10 +78,12 @@ export class SwashPage extends LitElement {
         if (changed.has("engine") && this.engine) {
             this.engine.addEventListener("frame", (event) => this.follow(/** @type {CustomEvent} */ (event).detail));
             this.engine.addEventListener("trouble", (event) => { this.refused = /** @type {CustomEvent} */ (event).detail; });
-            this.fetch("../scene/element.js");
+        }
+        if (!this.fetched.has(SCENE)) {
+            this.fetch(SCENE);
             this.fetch("../stories/marks.js");
         }
-        if (this.engine) this.placesNow().forEach(([, , module]) => this.fetch(module));
+        this.placesNow().forEach(([, , module]) => this.fetch(module));
         this.join();
     }
 
@@ -145,7 +150,7 @@ export class SwashPage extends LitElement {
                     <swash-scene class="view"></swash-scene>
                     <swash-marks></swash-marks>
                     <swash-notices class="view"></swash-notices>
-                    ${this.missing.includes("../scene/element.js") ? html`<p class="wrong">${t("page.view.missing")}</p>` : nothing}
+                    ${this.missing.includes(SCENE) ? html`<p class="wrong">${t("page.view.missing")}</p>` : nothing}
                     ${this.refused || this.trouble ? this.said() : nothing}
                 </div>
                 <div class="reading"><swash-legend></swash-legend><swash-readout class="view"></swash-readout></div>
@@ -176,8 +181,9 @@ export class SwashPage extends LitElement {
             <span class="which">${tOr(`drive.${store.bench.drive}`, store.bench.drive)}${this.wrongs()}</span>
             <button ?disabled=${!store.canUndo} title=${store.undoLabel} aria-label=${t("page.undo", store.undoLabel)} @click=${() => store.undo()}>↶</button>
             <button ?disabled=${!store.canRedo} title=${store.redoLabel} aria-label=${t("page.redo", store.redoLabel)} @click=${() => store.redo()}>↷</button>
-            <button aria-label=${t("page.units")} @click=${() => store.setGaze({ units: gaze.units === "si" ? "us" : "si" })}>${gaze.units === "si" ? "bar" : "psi"}</button>
+            <button aria-label=${`${gaze.units === "si" ? "bar" : "psi"}: ${t("page.units")}`} @click=${() => store.setGaze({ units: gaze.units === "si" ? "us" : "si" })}>${gaze.units === "si" ? "bar" : "psi"}</button>
             ${narrow ? nothing : html`${themeChoice()}${languageChoice()}`}
+            <button aria-label=${t("page.alone")} aria-pressed=${this.alone} @click=${() => { this.alone = !this.alone; }}>⤢</button>
             <button aria-label=${t("page.help")} aria-haspopup="dialog" @click=${() => this.turnHelp()}>?</button>`;
     }
 
