@@ -1,47 +1,45 @@
 /**
- * Answers when the network does not, from what the page has kept (page/shell/offline.js). The network comes first, so that nobody sees an old
- * page beside a new server; a load that has once waited in vain is answered from the store throughout, so that its files fit each other.
+ * Keeps the page for when there is no network: all its files at the first visit, a new set when any of them changes. The server puts the
+ * version in; files lie below it and never change, so what is kept is answered without asking.
  */
 const STORE = "swashlight ";
-const PATIENCE = 2500; // ms for the network to begin an answer
-/** Pages that found no network, by client. */
-const cutOff = new Set();
+const CACHE = `${STORE}VERSION_OF_ALL_FILES`;
+/** Asked for anew when there is a network, taken from what was kept when there is none or it hesitates. */
+const FRESH = ["/", "/drives.json", "/manifest.webmanifest"];
+const PATIENCE = 2500; // ms for the network to answer
 
-self.addEventListener("install", () => self.skipWaiting());
-self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));
+self.addEventListener("install", (event) => event.waitUntil(keepAll()));
+self.addEventListener("activate", (event) => event.waitUntil(forgetOld()));
 self.addEventListener("fetch", (event) => {
-    const { request } = event;
-    const url = new URL(request.url);
-    if (request.method !== "GET" || url.origin !== self.location.origin || url.pathname.startsWith("/api/")) return;
-    event.respondWith(answer(request, event.resultingClientId || event.clientId));
+    const address = new URL(event.request.url);
+    const ours = event.request.method === "GET" && address.origin === self.location.origin && !address.pathname.startsWith("/api/");
+    if (ours) event.respondWith(answer(event.request, event.request.mode === "navigate" ? "/" : address.pathname));
 });
 
-async function answer(request, client) {
-    if (cutOff.has(client)) return (await kept(request)) ?? fetch(request);
-    try {
-        return await Promise.race([fetch(request), patience(request)]);
-    } catch (failure) {
-        const found = await kept(request);
-        if (!found) throw failure;
-        cutOff.add(client);
-        return found;
-    }
+async function keepAll() {
+    const cache = await caches.open(CACHE);
+    const files = await (await fetch("/files.json")).json();
+    await cache.addAll([...FRESH, ...files]);
+    await self.skipWaiting();
 }
 
-/** Gives up on the network only where something was kept; else there is nothing better than to wait. */
-async function patience(request) {
-    await new Promise((done) => setTimeout(done, PATIENCE));
-    if (await kept(request)) throw new Error("the network is too slow");
-    return fetch(request);
+/** The version before stays for pages that are still open with it. */
+async function forgetOld() {
+    const stores = (await caches.keys()).filter((name) => name.startsWith(STORE));
+    for (const name of stores.slice(0, -2)) await caches.delete(name);
+    await self.clients.claim();
 }
 
-/** The newest complete store has it, or none; the oldest is taken while a newer one fills. */
-async function kept(request) {
-    const stores = (await caches.keys()).filter((name) => name.startsWith(STORE)).sort();
-    const url = request.mode === "navigate" ? "/" : request.url;
-    for (const name of stores) {
-        const found = await (await caches.open(name)).match(url, { ignoreSearch: true });
-        if (found) return found;
-    }
-    return undefined;
+async function answer(request, path) {
+    const kept = await caches.match(path);
+    if (kept && !FRESH.includes(path)) return kept;
+    const fresh = fetch(request).then((found) => remembered(path, found));
+    if (!kept) return fresh;
+    const late = new Promise((done) => setTimeout(() => done(kept), PATIENCE));
+    return Promise.race([fresh.catch(() => kept), late]);
+}
+
+async function remembered(path, found) {
+    if (found.ok && FRESH.includes(path)) await (await caches.open(CACHE)).put(path, found.clone());
+    return found;
 }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 
 /** The commands in the order of work. A command's class is loaded only when it is made. */
 enum Catalogue {
+    SERVE("serve", ServeCommand::new),
     FIND("find", FindCommand::new),
     NEXT("next", NextCommand::new),
     CHOOSE("choose", ChooseCommand::new),
@@ -29,9 +30,9 @@ enum Catalogue {
     SCHEMA("schema", SchemaCommand::new);
 
     private final String word;
-    private final Function<Session, DeskCommand> maker;
+    private final Function<Session, LineCommand> maker;
 
-    Catalogue(String word, Function<Session, DeskCommand> maker) {
+    Catalogue(String word, Function<Session, LineCommand> maker) {
         this.word = word;
         this.maker = maker;
     }
@@ -40,7 +41,7 @@ enum Catalogue {
         return word;
     }
 
-    DeskCommand make(Session session) {
+    LineCommand make(Session session) {
         return maker.apply(session);
     }
 

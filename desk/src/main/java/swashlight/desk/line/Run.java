@@ -13,7 +13,7 @@ final class Run {
     private Run() {}
 
     static CommandLine of(Catalogue command, Session session) {
-        DeskCommand made = command.make(session);
+        LineCommand made = command.make(session);
         CommandLine line = new CommandLine(made);
         ResourceBundle words = new HelpWords(command.word());
         line.setCommandName("swashlight " + command.word());
@@ -47,7 +47,7 @@ final class Run {
         return Ending.INPUT.code();
     }
 
-    private static int confess(Exception broken, DeskCommand made, Session session) {
+    private static int confess(Exception broken, LineCommand made, Session session) {
         session.err().println("This is a fault of Swashlight, not of your input: " + broken);
         if (made.trace()) {
             broken.printStackTrace(session.err());

@@ -30,7 +30,7 @@ let planned = false;
 /** @type {Record<string, (message: any) => void | Promise<void>>} */
 const answers = {
     async open(message) {
-        const { open } = await import(/** @type {string} */ (new URL("/physics/physics.js", self.location.href).href));
+        const { open } = await import(/** @type {string} */ (new URL("../../physics/physics.js", import.meta.url).href));
         const opened = await open("fastest");
         physics = opened.physics;
         drives = message.drives;
