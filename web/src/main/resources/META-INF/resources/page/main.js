@@ -32,6 +32,4 @@ try {
     await words;
     shell.broken = failure instanceof Error ? failure.message : String(failure);
 }
-if ("serviceWorker" in navigator) {
-    navigator.serviceWorker.register("/sw.js").then(() => setTimeout(keepAll, KEEP_AFTER), () => {});
-}
+setTimeout(keepAll, KEEP_AFTER);
