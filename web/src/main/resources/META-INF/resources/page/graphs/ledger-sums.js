@@ -22,8 +22,8 @@
 export const GROUPS = Object.freeze(["input", "pump", "passages", "motor", "gears", "ground", "useful"]);
 
 /** Work that leaves the machine, or comes to it: the rest is lost. */
-const USEFUL = new Set(["pull", "grade", "engine", "push"]);
-const PLACES = new Map([["belt", "input"], ["gears", "gears"], ["axle_drag", "gears"], ["brake", "gears"], ["wheel_slip", "ground"], ["rolling", "ground"]]);
+const USEFUL = new Set(["pull", "grade", "push"]);
+const PLACES = new Map([["engine", "input"], ["belt", "input"], ["gears", "gears"], ["axle_drag", "gears"], ["brake", "gears"], ["wheel_slip", "ground"], ["rolling", "ground"]]);
 
 /** @param {string} key of the ledger */
 export function groupOf(key) {

@@ -90,9 +90,9 @@ export class SwashLedger extends LiveView {
             <h3>${t("ledger.power")}</h3>
             <p class="soft">${t("ledger.power.about")} ${sound ? t("ledger.second") : ""}</p>
             ${shown.total <= 0 ? html`<p>${t("ledger.nothing")}</p>` : nothing}
-            ${this.whole(shown, most, sound ? t("ledger.shown") : "")}${sound ? this.whole(sound, most, t("ledger.sound")) : nothing}
+            ${shown.total > 0 ? this.whole(shown, most, sound ? t("ledger.shown") : "") : nothing}${sound && sound.total > 0 ? this.whole(sound, most, t("ledger.sound")) : nothing}
             <div class="lines" role="table" aria-label=${t("ledger.power")}>
-                ${shown.given.map((each) => this.line(each.key, each.power, shown.total, most, "g-useful", "head", sound?.given.find((other) => other.key === each.key)?.power, sound?.total ?? NaN))}
+                ${shown.given.map((each) => this.line(`given.${each.key}`, each.power, shown.total, most, "g-useful", "head", sound?.given.find((other) => other.key === each.key)?.power, sound?.total ?? NaN))}
                 ${groups.map((group) => this.group(group, shown.total, most, others.find((other) => other.group === group.group), sound?.total ?? NaN))}
                 <div class="head" role="row"><span role="cell">${t("ledger.sum")}</span><span role="cell"></span><span class="value" role="cell">${watt(shown.total - shown.rest)}</span><span class="share" role="cell">${share(shown.total - shown.rest, shown.total)}</span></div>
             </div>`;
