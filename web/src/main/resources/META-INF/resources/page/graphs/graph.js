@@ -215,7 +215,7 @@ export class SwashGraph extends LitElement {
         const xUnit = this.xUnit();
         const xShown = x[at] === undefined || x[at] === null ? "–" : show(shownAs(xUnit, store.gaze.units).back(Number(x[at])), xUnit, store.gaze.units).text;
         return html`<table>
-            <thead><tr><th></th><th>${this.place === null ? t("graphs.newest") : t("graphs.at", xShown)}</th><th class="num">${machines > 1 ? t("ledger.shown") : nothing}</th>${machines > 1 ? html`<th class="num">${t("ledger.sound")}</th>` : nothing}<th></th></tr></thead>
+            <thead><tr><td></td><th>${this.place === null ? t("graphs.newest") : t("graphs.at", xShown)}</th>${machines > 1 ? html`<th class="num">${t("ledger.shown")}</th>` : html`<td></td>`}${machines > 1 ? html`<th class="num">${t("ledger.sound")}</th>` : nothing}<td></td></tr></thead>
             <tbody>${this.plan.keys.map((key, i) => html`<tr>
                 <td>${swatch(i)}</td><td>${nameOf(atlas, key)}</td>
                 <td class="num">${value(1 + i, unitOf(atlas, key))}</td>${machines > 1 ? html`<td class="num">${value(1 + count + i, unitOf(atlas, key))}</td>` : nothing}

@@ -77,7 +77,7 @@ export class SwashTelling extends LiveView {
                     ${RESTS.map((rest) => html`<option value=${rest} ?selected=${rest === this.rest}>${rest === 0 ? t("telling.rest.never") : t("telling.rest.every", rest)}</option>`)}</select></label>
                 <button @click=${() => this.tell()}>${t("telling.now")}</button>
             </div>
-            <ul class="told" role="status" aria-live="polite" aria-atomic="true">${this.told.map((sentence) => html`<li>${sentence}</li>`)}</ul>
+            <div role="status" aria-live="polite" aria-atomic="true"><ul class="told">${this.told.map((sentence) => html`<li>${sentence}</li>`)}</ul></div>
             ${this.toldBeside.length > 0 ? html`<h3>${t("telling.beside")}</h3><ul class="told">${this.toldBeside.map((sentence) => html`<li>${sentence}</li>`)}</ul>` : nothing}
             <h3>${t("telling.table")}</h3>${this.table(atlas)}`;
     }
