@@ -34,7 +34,7 @@ export const FIRST_BENCH = deepFrozen({
 /** @type {Gaze} */
 export const FIRST_GAZE = deepFrozen({
     pace: 0.02, running: true, part: "", pointed: "", apart: 0, lowerHalf: false, upperHalf: false, overturned: false,
-    section: { axis: "none", at: 0 }, isolated: false, ghosted: false, camera: [],
+    section: { axis: "none", at: 0 }, isolated: false, ghosted: true, camera: [],
     units: "si", theme: "light", language: "en",
 });
 

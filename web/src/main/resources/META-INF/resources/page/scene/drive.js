@@ -1,4 +1,5 @@
 /** One machine, all of it, from its sizes. */
+import { addBubbles } from "./bubbles.js";
 import { addCase } from "./casing.js";
 import { addCentre } from "./centre.js";
 import { addGears } from "./gears.js";
@@ -40,5 +41,6 @@ export function buildDrive(parameter, palette) {
     addWheels(model, axle);
     addCase(model);
     addLeaks(model, pumpFrame, motorFrame);
+    addBubbles(model, pumpFrame, motorFrame);
     return { model, used };
 }

@@ -1,8 +1,8 @@
 /**
  * Oil on its way where it should not be: drops at piston gaps, port faces, scores and cracks, each holding what leaked there in a third of a
- * second of the picture; and bubbles where a pressure has fallen so far that air and vapour come out.
+ * second of the picture.
  */
-import { Color, Matrix4, Vector3 } from "three";
+import { Matrix4, Vector3 } from "three";
 import { polar } from "./outlines.js";
 import { sphere } from "./plates.js";
 import { blockAway } from "./unit.js";
@@ -14,7 +14,6 @@ const EACH = 1 / 3; // s of the picture a drop stands for
 const DROPS = 3; // on their way from a place at a time
 const SMALLEST = 0.16; // mm: below this nothing is drawn
 const LARGEST = 0.3; // of the unit: larger drops would hide the drive
-const BUBBLING = 70e3; // Pa absolute: below it the free air has grown to more than 1.3 times its volume at rest (isentropic)
 
 /**
  * @typedef {object} Source
@@ -34,10 +33,8 @@ export function addLeaks(model, pumpFrame, motorFrame) {
             const [u, v] = polar(unit.diameter * 0.9, angle);
             way.set(u, unit.diameter * 0.15, v);
         }, blockAway(unit));
-        addBubbles(model, frame, unit);
     }
     addFaceDrops(model, pumpFrame, motorFrame);
-    addGalleryAir(model);
 }
 
 /**
@@ -130,59 +127,4 @@ export function viscosity(now) {
     const nu = (10 ** (10 ** (y1 - slope * (Math.log10(temperature) - Math.log10(t1)))) - 0.7) * 1e-6;
     const density = now.parameter("oil.density15") / (1 + now.parameter("oil.thermalExpansion") * (temperature - 288.15));
     return nu * density * now.parameter("oil.viscosityFactor");
-}
-
-/** Air drawn in at the suction side, or carried by the oil, as bubbles in the gallery: their share of its volume. @param {Model} model */
-function addGalleryAir(model) {
-    const s = model.sizes;
-    const share = Math.max(s.get("makeUp.airDrawn"), s.get("oil.freeAir") - 0.01);
-    if (!(share > 0.002)) return;
-    const bore = Math.max(0.22 * s.unit, s.check.ball * 0.72);
-    const count = 24;
-    const reach = s.pump.pitch * 1.6;
-    const size = Math.cbrt((3 * share * Math.PI * bore * bore * 2 * reach) / (4 * Math.PI * count));
-    const item = model.item("gallery", { parent: model.frame(model.root, s.motorX, s.galleryY - bore, s.pumpZ), away: [0, -3 * s.unit, 0] });
-    const bubbles = model.many(item, count, (b) => sphere(b, size, 6), {});
-    item.fills[0].uniforms.tone.value = new Color(0.98, 0.98, 1);
-    for (const body of item.bodies) body.userData.drop = true;
-    let gone = 0;
-    const m = new Matrix4();
-    model.moves((now) => {
-        const flow = now.signal("make_up_flow");
-        if (Number.isFinite(flow)) gone += ((flow * 1e9) / (Math.PI * bore * bore)) * now.elapsed;
-        for (let i = 0; i < count; i++) {
-            const along = (((i * 0.618 * reach + gone) % reach) + reach) % reach;
-            bubbles.setMatrixAt(i, m.makeTranslation((i % 2 ? 1 : -1) * along, bore * 0.9 * Math.sin(i * 2.1), bore * 0.95 * Math.cos(i * 1.3)));
-        }
-        bubbles.instanceMatrix.needsUpdate = true;
-    });
-}
-
-/** Bubbles in chambers whose oil is missing. @param {Model} model @param {import("three").Object3D} frame @param {import("./sizes.js").UnitSizes} unit */
-function addBubbles(model, frame, unit) {
-    const key = /** @type {"pump" | "motor"} */ (unit.place);
-    const each = 6;
-    const item = model.item(`${key}-piston`, { parent: frame, away: blockAway(unit), inside: true });
-    const bubbles = model.many(item, unit.count * each, (b) => sphere(b, unit.diameter * 0.09, 6), { tone: 0 });
-    item.fills[0].uniforms.tone.value = new Color(0.98, 0.98, 1);
-    for (const body of item.bodies) body.userData.drop = true;
-    const m = new Matrix4();
-    model.moves((now) => {
-        let shown = 0;
-        for (let k = 0; k < unit.count; k++) {
-            const pressure = now.chamber(key, k, "pressure");
-            if (!(pressure < BUBBLING)) continue;
-            const room = unit.middle + now.chamber(key, k, "position") * 1000 - unit.floor;
-            const angle = (2 * Math.PI * k) / unit.count + now.signal(`${key}_angle`);
-            const grown = Math.min(2.2, Math.cbrt(101325 / Math.max(pressure, 1000)) * 0.9);
-            for (let i = 0; i < each; i++) {
-                const [x, z] = polar(unit.pitch + unit.diameter * 0.5 * Math.sin(i * 2.4 + k), angle + 0.16 * Math.cos(i * 1.7));
-                m.makeScale(grown, grown, grown).setPosition(x, unit.floor + room * ((i + 0.5) / each), z);
-                bubbles.setMatrixAt(shown++, m);
-            }
-        }
-        bubbles.count = shown;
-        bubbles.instanceMatrix.needsUpdate = true;
-    });
-    model.readings[`${key}Bubbles`] = () => bubbles.count / each;
 }

@@ -65,8 +65,8 @@ function arrange(item, gaze) {
     item.group.visible = shown;
     for (const stray of item.strays) stray.visible = shown;
     if (!shown) return;
-    const ghost = gaze.ghosted && !selected && !item.oil;
-    const fill = item.oil ? 1 : item.phantom ? (selected ? 0.22 : pointed ? 0.1 : 0) : ghost ? (item.housing ? 0.07 : SEEN_INTO.has(item.part) ? 0.3 : 1) : 1;
+    const ghost = gaze.ghosted && !item.oil && (!selected || item.housing);
+    const fill = item.oil ? 1 : item.phantom ? (selected ? 0.22 : pointed ? 0.1 : 0) : ghost ? (item.housing ? (selected ? 0.34 : 0.07) : SEEN_INTO.has(item.part) ? 0.3 : 1) : 1;
     const opacity = fill * item.fade;
     item.seenThrough = opacity < 0.5;
     for (const material of item.fills) {

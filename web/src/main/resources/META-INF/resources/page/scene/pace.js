@@ -32,14 +32,15 @@ export class Pace {
         const gap = time - last;
         this.ends.push(time);
         if (this.ends.length > 40) this.ends.shift();
-        if (gap < 400) {
+        const flowing = gap < 1500; // pictures in a row, however slow
+        if (flowing) {
             this.mean += 0.15 * (gap - this.mean);
             if (this.mean > SLOW && this.moving > 0) this.#step(-1);
             else if (this.mean < WANTED * 0.62 && this.moving < RATIOS.length - 1 && RATIOS[this.moving + 1] <= devicePixelRatio) this.#step(1);
         }
         this.#draw(RATIOS[this.moving]);
         clearTimeout(this.resting);
-        this.resting = window.setTimeout(() => this.#draw(Math.min(2, Math.max(1, devicePixelRatio) * (devicePixelRatio < 1.5 ? 1.5 : 1))), REST);
+        this.resting = window.setTimeout(() => this.#draw(Math.min(2, Math.max(1, devicePixelRatio) * (devicePixelRatio < 1.5 ? 1.5 : 1))), flowing ? Math.max(REST, 3 * gap) : REST);
     }
 
     /** @param {number} by */

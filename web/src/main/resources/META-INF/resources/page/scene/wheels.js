@@ -80,6 +80,8 @@ function addGround(model) {
     let gone = 0;
     const m = new Matrix4();
     model.moves((now) => {
+        const under = now.hand.footing === "lifted" ? -0.18 * s.wheel.radius : 0; // on stands the wheels turn above it
+        for (const each of [item, arrow, level]) each.home.y = under;
         const speed = now.signal("ground_speed");
         const step = Number.isFinite(speed) ? speed * 1000 * now.elapsed : 0;
         gone = (gone + step) % spacing;
