@@ -160,7 +160,7 @@ export class SwashPage extends LitElement {
                 ? html`<section class="one" aria-label=${t("page.shown")}>${this.place(this.shown)}</section>
                     <nav aria-label=${t("page.places")}>${this.choices(PLACES, "shown")}</nav>`
                 : html`<section class="shown" aria-label=${t("page.shown")}>${this.choices(SHOWN, "shown")}
-                    <swash-card class="view"></swash-card>${this.place(this.shown)}</section>`}
+                    ${this.shown === "stories" ? html`${this.place(this.shown)}<swash-card class="view"></swash-card>` : html`<swash-card class="view"></swash-card>${this.place(this.shown)}`}</section>`}
             <swash-help></swash-help>`;
     }
 

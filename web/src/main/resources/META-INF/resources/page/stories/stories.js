@@ -100,12 +100,6 @@ export class SwashStories extends LitElement {
         };
     }
 
-    /** Signals words may hold, as the frame names them. */
-    signals() {
-        const atlas = /** @type {any} */ (this.atlas);
-        return atlas?.channels ?? { keys: [], units: [] };
-    }
-
     updated() {
         if (this.atlas && !this.begun) {
             this.begun = true;
@@ -142,7 +136,9 @@ export class SwashStories extends LitElement {
     }
 
     speak() {
-        this.spoken = this.shelf.state ? filled(this.shelf.state.words, this.frame, this.signals(), store.gaze.units) : "";
+        const { state } = this.shelf;
+        const known = { frame: this.frame, bench: store.bench, atlas: this.atlas, system: store.gaze.units };
+        this.spoken = state && known.atlas ? filled(state.words, /** @type {import("./live-words.js").Known} */ (known)) : "";
     }
 
     /** The story or its open state changed. */

@@ -29,8 +29,8 @@ export function writer(host) {
             <label>${t("stories.words")}
                 <textarea maxlength="4000" .value=${state.words}
                     @input=${(/** @type {Event} */ event) => shelf.edit({ words: textOf(event) }, "words")}></textarea></label>
-            <p class="soft">${t("stories.words.hint", "{ground_speed}", "{sound:ground_speed}")}</p>
-            ${unknownKeys(state.words, host.signals().keys).map((key) => html`<p class="wrong">${t("stories.words.unknown", key)}</p>`)}
+            <p class="soft">${t("stories.words.hint", "{ground_speed}", "{sound:ground_speed}", "{hand:slope}", "{fault:motor-face-worn}")}</p>
+            ${(host.atlas ? unknownKeys(state.words, host.atlas) : []).map((key) => html`<p class="wrong">${t("stories.words.unknown", key)}</p>`)}
             <label>${t("stories.from")}
                 <select .value=${state.from} @change=${(/** @type {Event} */ event) =>
                     shelf.edit({ from: /** @type {"rest" | "settled"} */ (textOf(event)) }, "")}>
