@@ -3,9 +3,10 @@
  * form). Answers with what is wrong.
  */
 async () => {
+    const base = /** @type {HTMLScriptElement} */ (document.querySelector("script[type=module]")).src.replace(/main\.js.*$/, ""); // as the page's own modules
     const wrong = [];
-    const { following, fits } = await import("/page/core/block.js");
-    const { store } = await import("/page/core/store.js");
+    const { following, fits } = await import(base + "core/block.js");
+    const { store } = await import(base + "core/store.js");
     const { engine, drives } = document.querySelector("swash-page");
     const { keys } = engine.atlas.parameters;
     const before = store.bench;

@@ -5,12 +5,13 @@
  * Research and Application 24, for what red- and green-blind eyes see.
  */
 async () => {
+    const base = /** @type {HTMLScriptElement} */ (document.querySelector("script[type=module]")).src.replace(/main\.js.*$/, ""); // as the page's own modules
     /** @type {string[]} */
     const wrong = [];
     const say = (ok, words) => { if (!ok) wrong.push(words); };
     const near = (a, b, share) => Math.abs(a - b) <= share * Math.abs(b);
 
-    const units = await import("/page/core/units.js");
+    const units = await import(base + "core/units.js");
     const definitions = [["Pa", "si", 1e5], ["Pa", "us", 4.4482216152605 / 0.0254 ** 2], ["m3/s", "us", (231 * 0.0254 ** 3) / 60], ["m3/s", "si", 1e-3 / 60],
         ["N", "us", 4.4482216152605], ["N.m", "us", 4.4482216152605 * 0.3048], ["kg", "us", 0.45359237], ["m/s", "us", 1609.344 / 3600], ["m", "us", 0.0254],
         ["W", "us", 550 * 4.4482216152605 * 0.3048], ["m3/rev", "us", 0.0254 ** 3], ["rad", "si", Math.PI / 180], ["rad/s", "si", Math.PI / 30], ["K", "us", 1 / 1.8]];
@@ -34,7 +35,7 @@ async () => {
     say(/^\u2212/.test(written) && /\u202f/.test(written), `minus and thin space in "${written}"`);
     say(near(units.parse("1,5", "N", "si"), 1.5, 1e-12) && near(units.parse("\u22121.5 N", "N", "si"), -1.5, 1e-12), "comma and real minus are not read");
 
-    const { Store, FIRST_BENCH } = await import("/page/core/store.js");
+    const { Store, FIRST_BENCH } = await import(base + "core/store.js");
     const kept = [localStorage.getItem("swashlight.bench"), localStorage.getItem("swashlight.gaze")];
     const one = new Store();
     one.setBench({ faults: { "pump-bores-worn": 2e-5 }, changes: { "gears.ratio": 20 }, hand: { slope: 0.1 } }, "first");
@@ -53,7 +54,7 @@ async () => {
     say(one.bench.hand.stroke === -1, "a bench can be changed from outside");
     ["swashlight.bench", "swashlight.gaze"].forEach((key, at) => (kept[at] === null ? localStorage.removeItem(key) : localStorage.setItem(key, kept[at])));
 
-    const ramp = await import("/page/core/ramp.js");
+    const ramp = await import(base + "core/ramp.js");
     const linear = (part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4);
     const root = (part) => (part > (6 / 29) ** 3 ? Math.cbrt(part) : part / (3 * (6 / 29) ** 2) + 4 / 29);
     const lab = ([r, g, b]) => {
@@ -84,9 +85,9 @@ async () => {
     ramp.rampFor(theme);
     say(ramp.bandOf(0) === 0 && ramp.bandOf(101325 + 25e6) === ramp.BANDS.length - 2 && ramp.placeOf(NaN) === 0, "ends of the ramp");
 
-    const { allWords } = await import("/page/core/words.js");
+    const { allWords } = await import(base + "core/words.js");
     const [en, de] = [await allWords("en"), await allWords("de")];
-    const { parts } = await import("/page/core/parts.js");
+    const { parts } = await import(base + "core/parts.js");
     for (const part of parts) for (const list of [en, de]) for (const kind of ["name", "does", "fails"]) say(list[`part.${part.key}.${kind}`], `part.${part.key}.${kind} has no words`);
     for (const key of Object.keys(en)) say(de[key], `${key} has no German`);
     const atlas = document.querySelector("swash-page").engine.atlas;

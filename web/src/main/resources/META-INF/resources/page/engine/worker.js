@@ -9,6 +9,10 @@ import { Machine } from "./machine.js";
 /** The settled state is worked out when the hand has rested so long: it is for reading, not for watching. */
 const REST = 120; // ms
 
+/** Opened at once, while the page still fetches what it wants computed. */
+const opening = import(/** @type {string} */ (new URL("../../physics/physics.js", import.meta.url).href)).then(({ open }) => open("fastest"));
+opening.catch(() => {}); // told when it is asked for
+
 /** @type {any} */
 let physics = null;
 /** @type {import("../types.js").Atlas | null} */
@@ -30,8 +34,7 @@ let planned = false;
 /** @type {Record<string, (message: any) => void | Promise<void>>} */
 const answers = {
     async open(message) {
-        const { open } = await import(/** @type {string} */ (new URL("../../physics/physics.js", import.meta.url).href));
-        const opened = await open("fastest");
+        const opened = await opening;
         physics = opened.physics;
         drives = message.drives;
         atlas = atlasOf(opened.target);

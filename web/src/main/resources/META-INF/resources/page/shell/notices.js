@@ -40,7 +40,7 @@ export class SwashNotices extends LitElement {
         if (this.now === "" || !this.atlas) return nothing;
         const { keys, meanings } = this.atlas.events;
         return html`<ul role="status" aria-label=${t("page.now")}>${this.now.split(" ").map((key) => html`
-            <li><span aria-hidden="true">▲</span> ${tOr(`event.${key}`, meanings[keys.indexOf(key)] ?? key)}</li>`)}</ul>`;
+            <li><span aria-hidden="true">▲</span> ${tOr(`notice.${key}`, meanings[keys.indexOf(key)] ?? key)}</li>`)}</ul>`;
     }
 }
 

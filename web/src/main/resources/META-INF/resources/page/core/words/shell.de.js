@@ -168,4 +168,15 @@ export default {
     "page.now.speed": "Fahrt",
     "page.now.sound": "heil {0}",
     "help.show": "Wie es aussieht",
+
+    "notice.side_a_starves": "Öl fehlt, Seite A",
+    "notice.side_b_starves": "Öl fehlt, Seite B",
+    "notice.chamber_starves": "Öl fehlt in einer Kammer",
+    "notice.relief_open": "Druckbegrenzung offen",
+    "notice.wheels_spin": "Räder drehen durch",
+    "notice.belt_slips": "Riemen rutscht",
+    "notice.engine_stalled": "Motor abgewürgt",
+    "notice.drive_stalled": "Antrieb steht unter Druck",
+    "notice.pump_block_lifts": "Pumpentrommel hebt ab",
+    "notice.motor_block_lifts": "Motortrommel hebt ab",
 };

@@ -159,4 +159,15 @@ export default {
     "page.now.speed": "Speed",
     "page.now.sound": "sound {0}",
     "help.show": "How it looks",
+
+    "notice.side_a_starves": "Oil missing, side A",
+    "notice.side_b_starves": "Oil missing, side B",
+    "notice.chamber_starves": "Oil missing in a chamber",
+    "notice.relief_open": "Relief valve open",
+    "notice.wheels_spin": "Wheels spin",
+    "notice.belt_slips": "Belt slips",
+    "notice.engine_stalled": "Engine stalled",
+    "notice.drive_stalled": "Drive stalled",
+    "notice.pump_block_lifts": "Pump block lifts",
+    "notice.motor_block_lifts": "Motor block lifts",
 };
