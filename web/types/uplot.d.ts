@@ -6,6 +6,7 @@ export default class uPlot {
     setScale(scale: string, limits: { min: number; max: number }): void;
     setSize(size: { width: number; height: number }): void;
     valToPos(value: number, scale: string, canvasPixels?: boolean): number;
+    setCursor(at: { left: number; top: number }): void;
     redraw(): void;
     destroy(): void;
 }

@@ -43,7 +43,7 @@ export class SwashCircuit extends LiveView {
         this.lastTime = NaN;
         this.calm = matchMedia("(prefers-reduced-motion: reduce)");
         this.sizes = new ResizeObserver(([entry]) => (this.tall = entry.contentRect.width < NARROW));
-        this.units = store.gaze.units;
+        this.how = "";
     }
 
     connectedCallback() {
@@ -57,9 +57,9 @@ export class SwashCircuit extends LiveView {
     }
 
     gazed() {
-        const { units } = store.gaze;
-        if (units !== this.units) {
-            this.units = units;
+        const { units, theme } = store.gaze;
+        if (`${units} ${theme}` !== this.how) {
+            this.how = `${units} ${theme}`;
             this.requestUpdate();
         }
         this.light();
@@ -180,7 +180,7 @@ export class SwashCircuit extends LiveView {
             return own ? name(line.part) : "";
         };
         return html`
-            <svg viewBox="0 0 ${layout.width} ${layout.height}" class=${this.tall ? "tall" : "wide"} role="group" aria-label=${t("circuit.title")}
+            <svg viewBox="0 0 ${layout.width} ${layout.height}" class="${this.tall ? "tall" : "wide"} ${store.gaze.theme === "projector" ? "heavy" : ""}" role="group" aria-label=${t("circuit.title")}
                 @pointerover=${this.point} @pointerleave=${this.point} @focusin=${this.point} @focusout=${this.point} @click=${this.choose} @keydown=${this.pressed}>
                 ${housingOf(layout, fitted.chargePump)}${shaftsOf(layout)}
                 ${plan.lines.map((line) => lineOf(line, layout, stop(line)))}

@@ -19,6 +19,8 @@ export const styles = css`
     .arrow.back { transform: rotate(180deg); }
     .arrow.none { display: none; }
     .line .hit { stroke: transparent; stroke-width: 24; pointer-events: stroke; }
+    .reach { fill: none; stroke: transparent; stroke-width: 16; pointer-events: stroke; }
+    [data-part="swash-plate"].pointed .reach, [data-part="swash-plate"].chosen .reach { stroke: color-mix(in srgb, var(--accent) 35%, transparent); }
     .sign .hit { fill: transparent; stroke: none; pointer-events: all; }
     .body { fill: var(--paper); stroke: var(--ink); stroke-width: 1.6; }
     .thin { fill: none; stroke: var(--ink); stroke-width: 1.4; }
@@ -28,6 +30,10 @@ export const styles = css`
     .tyre { stroke-width: 5; }
     .port { fill: var(--paper); stroke: var(--ink); stroke-width: 1.4; }
     .into-a [data-moves="pump-a"], .into-b [data-moves="pump-b"], .from-a [data-moves="motor-a"], .from-b [data-moves="motor-b"] { fill: var(--ink); }
+    .heavy .thin, .heavy .shaft, .heavy .body { stroke-width: 2.2; }
+    .heavy .thick { stroke-width: 3.4; }
+    .heavy .drain .pipe { stroke-width: 2.2; }
+    .heavy .suction .pipe { stroke-width: 2.8; }
     .shaft { fill: none; stroke: var(--ink); stroke-width: 1.4; }
     .housing { fill: none; stroke: var(--ink-soft); stroke-width: 1.1; stroke-dasharray: 16 4 3 4; }
     .open .ball, .open rect.body { fill: color-mix(in srgb, var(--accent) 30%, var(--paper)); }

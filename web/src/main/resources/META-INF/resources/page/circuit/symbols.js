@@ -17,7 +17,7 @@ const port = (/** @type {number} */ to, /** @type {boolean} */ out, /** @type {s
 export const pump = (/** @type {boolean} */ both) => svg`
     <circle class="body" r=${UNIT} />
     ${port(-1, true, "pump-a")}${both ? port(1, true, "pump-b") : null}
-    <path class="thin" d="M-44 38L42 -40" /><path class="solid" d="M46 -44L33 -38L40 -31Z" />`;
+    <g data-part="swash-plate"><path class="reach" d="M-44 38L42 -40" /><path class="thin" d="M-44 38L42 -40" /><path class="solid" d="M46 -44L33 -38L40 -31Z" /></g>`;
 
 /** Displacement motor, fixed, both directions of flow. */
 export const motor = () => svg`<circle class="body" r=${UNIT} />${port(-1, false, "motor-a")}${port(1, false, "motor-b")}`;

@@ -132,6 +132,18 @@ export class SwashGraph extends LitElement {
         this.sizes.observe(host);
     }
 
+    /** Arrows move the cursor along the curves. @param {KeyboardEvent} event */
+    keyed(event) {
+        const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+        const last = (this.table[0]?.length ?? 0) - 1;
+        if (!step || last < 0 || !this.plot) return;
+        event.preventDefault();
+        this.frozen = true;
+        const stride = Math.max(1, Math.round(last / 100));
+        this.place = Math.min(last, Math.max(0, (this.place ?? last) + step * stride));
+        this.plot.point(Number(this.table[0][this.place]));
+    }
+
     /** @param {Partial<GraphPlan>} change */
     change(change) {
         this.frozen = false;
@@ -191,7 +203,7 @@ export class SwashGraph extends LitElement {
             </div>
             ${this.picking ? html`<swash-quantities .quantities=${quantitiesOf(atlas, this.keys)} .chosen=${plan.keys}
                 @choose=${(/** @type {CustomEvent} */ event) => this.tick(event.detail.key, event.detail.on)}></swash-quantities>` : nothing}
-            <div class="plot" role="img" aria-label=${this.caption()}></div>
+            <div class="plot" tabindex="0" role="group" aria-label=${`${this.caption()}. ${t("graphs.keys")}`} @keydown=${(/** @type {KeyboardEvent} */ event) => this.keyed(event)}></div>
             ${plan.keys.length === 0 ? html`<p>${t("graphs.empty")}</p>` : this.legend(atlas)}
             <div class="row">
                 <button aria-pressed=${this.frozen} @click=${() => (this.frozen = !this.frozen)}>${t(this.frozen ? "graphs.goOn" : "graphs.freeze")}</button>

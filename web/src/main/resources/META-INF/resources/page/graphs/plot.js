@@ -77,6 +77,11 @@ export class Plot {
         this.plot.setScale("x", { min: middle - half, max: middle + half });
     }
 
+    /** Puts the cursor at an abscissa. @param {number} x */
+    point(x) {
+        this.plot.setCursor({ left: this.plot.valToPos(x, "x"), top: 8 });
+    }
+
     size() {
         if (this.host.clientWidth > 0) this.plot.setSize({ width: this.host.clientWidth, height: this.what.height });
     }

@@ -3,6 +3,8 @@
  * together and each finds its own columns.
  */
 
+import { signal } from "../core/live.js";
+
 /**
  * @typedef {import("../types.js").Frame} Frame
  * @typedef {{ record(keys: string[], interval: number): void }} Recording an engine
@@ -126,6 +128,12 @@ export class Recorder {
         this.engine.record(keys, interval);
     }
 
+    /** A machine turned on by degrees brings no rows: its state is the sample. @param {number} time @param {import("../types.js").MachineState} machine @param {string[]} keys @param {Track} track */
+    #step(time, machine, keys, track) {
+        if (Math.abs(time - track.newest) < 1e-9) return;
+        track.add(keys, Float64Array.of(time, ...keys.map((key) => signal(machine, key))), 1e-9);
+    }
+
     /** Takes a frame once, whoever hands it over. @param {Frame} frame */
     take(frame) {
         if (frame === this.#taken) return;
@@ -137,6 +145,7 @@ export class Recorder {
         frame.machines.forEach((machine, i) => {
             const keys = this.#keys.filter((key) => machine.keys.includes(key));
             if (machine.rowLength === keys.length + 1) this.tracks[i].add(keys, machine.rows, this.#interval);
+            else if (keys.length > 0 && machine.rows.length === 0) this.#step(frame.time, machine, keys, this.tracks[i]);
         });
         if (frame.machines.length < 2) this.tracks[1].clear();
     }

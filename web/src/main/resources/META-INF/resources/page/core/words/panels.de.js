@@ -217,4 +217,5 @@ export default {
     "ledger.item.given.push": "Schub von außen",
     "ledger.item.given.grade": "Das Gefälle",
     "ledger.item.given.pull": "Was sie zieht",
+    "graphs.keys": "Pfeiltasten halten es an und gehen daran entlang.",
 };

@@ -217,4 +217,5 @@ export default {
     "ledger.item.given.push": "Push from outside",
     "ledger.item.given.grade": "The slope it goes down",
     "ledger.item.given.pull": "What draws it on",
+    "graphs.keys": "Arrow keys freeze it and move along it.",
 };
