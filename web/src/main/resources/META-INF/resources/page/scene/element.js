@@ -3,7 +3,7 @@
  * words when there is no WebGL, and the rest of the page goes on without it.
  */
 import { LitElement, css, html, nothing } from "lit";
-import { partOf, parts } from "../core/parts.js";
+import { parts } from "../core/parts.js";
 import { store } from "../core/store.js";
 import { styled } from "../core/styled.js";
 import { t, tOr, wording } from "../core/words.js";
@@ -154,7 +154,7 @@ export class SwashScene extends LitElement {
 
     /** After each picture: the name stays with its part. */
     #drawn() {
-        const key = store.gaze.part;
+        const key = store.gaze.pointed || store.gaze.part;
         const at = key && this.view ? this.view.anchor(key) : null;
         const label = at ? { text: tOr(`part.${key}.name`, key), ...at } : null;
         const old = this.label;
@@ -193,7 +193,6 @@ export class SwashScene extends LitElement {
     }
 
     render() {
-        const selected = partOf(store.gaze.part);
         const words = { wait: "scene.wait", none: "scene.none", lost: "scene.lost", drawn: "" }[this.state];
         return html`
             <canvas tabindex="0" role="application" aria-label=${t("scene.label")} aria-describedby="keys" @keydown=${this.onKey}></canvas>
@@ -201,7 +200,7 @@ export class SwashScene extends LitElement {
             ${this.doubled ? html`<div class="sides ${this.doubled}"><span>${t("scene.this")}</span><span>${t("scene.sound")}</span></div>` : nothing}
             ${words ? html`<p class="words">${t(words)}</p>` : nothing}
             <div class="notes">${this.notes.map((note, i) => html`<p class=${i === 0 && this.view?.tooFast ? "fast" : ""}>${note}</p>`)}</div>
-            ${this.label && selected ? html`<span class="tag" ${styled({ left: `${this.label.x * 100}%`, top: `${this.label.y * 100}%` })}>${this.label.text}</span>` : nothing}
+            ${this.label ? html`<span class="tag" ${styled({ left: `${this.label.x * 100}%`, top: `${this.label.y * 100}%` })}>${this.label.text}</span>` : nothing}
         `;
     }
 }

@@ -7,7 +7,7 @@ import { Orbit } from "./orbit.js";
 /** @typedef {import("../core/store.js").Store} Store */
 
 const USUAL = new Vector3(0.82, 0.42, 0.5).normalize(); // whence a drive is first looked at
-const FILLS = 1.16; // of the picture left about it
+const FILLS = 1.04; // a little is left about it
 
 export class Handling {
     /** @param {View} view @param {HTMLCanvasElement} canvas @param {Store} store @param {(key: string) => string} words */
@@ -57,14 +57,20 @@ export class Handling {
     #usual() {
         const box = this.view.box;
         const target = box.getCenter(new Vector3());
-        const size = box.getSize(new Vector3());
         const { clientWidth: w, clientHeight: h } = this.canvas;
         const count = this.view.machines.length || 1;
-        const aspect = Math.max(0.3, (w || 1) / (h || 1) / (count > 1 && w > h ? count : 1));
-        const radius = size.length() / 2;
+        const aspect = Math.max(0.3, (w || 1) / (h || 1)) / (count > 1 ? (this.view.stacked ? 1 / count : count) : 1);
         const half = Math.tan((this.view.camera.fov * Math.PI) / 360);
-        const distance = (radius * FILLS) / (half * Math.min(1, aspect)) * 0.82;
-        return [target.clone().addScaledVector(USUAL, distance), target];
+        const right = new Vector3(0, 1, 0).cross(USUAL).normalize();
+        const up = USUAL.clone().cross(right);
+        // as near as lets every corner of the drive into the picture
+        let distance = 0;
+        for (let i = 0; i < 8; i++) {
+            const corner = new Vector3(i & 1 ? box.max.x : box.min.x, i & 2 ? box.max.y : box.min.y, i & 4 ? box.max.z : box.min.z).sub(target);
+            const wide = Math.max(Math.abs(corner.dot(right)) / (half * aspect), Math.abs(corner.dot(up)) / half);
+            distance = Math.max(distance, wide + corner.dot(USUAL));
+        }
+        return [target.clone().addScaledVector(USUAL, distance * FILLS), target];
     }
 
     /** @param {Vector3} position @param {Vector3} target */
