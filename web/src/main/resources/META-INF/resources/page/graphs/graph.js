@@ -194,6 +194,8 @@ export class SwashGraph extends LitElement {
         const button = (/** @type {string} */ key, /** @type {string} */ sign, /** @type {() => void} */ act) => html`<button title=${t(key)} aria-label=${t(key)} @click=${act}>${sign}</button>`;
         const options = quantitiesOf(atlas, this.keys.filter((key) => !TURNS.includes(key) && (key === plan.x || !key.includes("_chamber_"))));
         return html`
+            <div class="plot" tabindex="0" role="group" aria-label=${`${this.caption()}. ${t("graphs.keys")}`} @keydown=${(/** @type {KeyboardEvent} */ event) => this.keyed(event)}></div>
+            ${plan.keys.length === 0 ? html`<p>${t("graphs.empty")}</p>` : this.legend(atlas)}
             <div class="row">
                 <label>${t("graphs.against")} <select @change=${(/** @type {Event} */ event) => this.change({ x: /** @type {HTMLSelectElement} */ (event.target).value })}>
                     ${["time", ...TURNS].map((key) => html`<option value=${key} ?selected=${plan.x === key}>${t(`graphs.${key}`)}</option>`)}
@@ -203,8 +205,6 @@ export class SwashGraph extends LitElement {
             </div>
             ${this.picking ? html`<swash-quantities .quantities=${quantitiesOf(atlas, this.keys)} .chosen=${plan.keys}
                 @choose=${(/** @type {CustomEvent} */ event) => this.tick(event.detail.key, event.detail.on)}></swash-quantities>` : nothing}
-            <div class="plot" tabindex="0" role="group" aria-label=${`${this.caption()}. ${t("graphs.keys")}`} @keydown=${(/** @type {KeyboardEvent} */ event) => this.keyed(event)}></div>
-            ${plan.keys.length === 0 ? html`<p>${t("graphs.empty")}</p>` : this.legend(atlas)}
             <div class="row">
                 <button aria-pressed=${this.frozen} @click=${() => (this.frozen = !this.frozen)}>${t(this.frozen ? "graphs.goOn" : "graphs.freeze")}</button>
                 ${button("graphs.closer", "+", () => this.look(0.5, 0))}${button("graphs.wider", "−", () => this.look(2, 0))}

@@ -105,6 +105,9 @@ export class SwashGraphs extends LiveView {
 
     render() {
         return html`
+            ${this.plans.map((plan, i) => html`<swash-graph .plan=${plan} .atlas=${this.atlas} .keys=${this.keys}
+                @plan=${(/** @type {CustomEvent} */ event) => this.become(this.plans.map((each, at) => (at === i ? event.detail : each)))}
+                @remove=${() => this.become(this.plans.filter((_, at) => at !== i))}></swash-graph>`)}
             <div class="row">
                 <label>${t("graphs.span")} <select @change=${(/** @type {Event} */ event) => (this.span = Number(/** @type {HTMLSelectElement} */ (event.target).value))}>
                     ${SPANS.map((span) => html`<option value=${span} ?selected=${span === this.span}>${span === 0 ? t("graphs.span.auto") : show(span, "s", store.gaze.units).text}</option>`)}
@@ -112,10 +115,7 @@ export class SwashGraphs extends LiveView {
                 <button @click=${() => this.become([...this.plans, { id: Math.max(0, ...this.plans.map((plan) => plan.id)) + 1, x: "time", keys: [] }])}>${t("graphs.add")}</button>
                 <button @click=${() => this.become(usualGraphs())}>${t("graphs.usual")}</button>
             </div>
-            <p class="soft">${t("graphs.hint")}</p>
-            ${this.plans.map((plan, i) => html`<swash-graph .plan=${plan} .atlas=${this.atlas} .keys=${this.keys}
-                @plan=${(/** @type {CustomEvent} */ event) => this.become(this.plans.map((each, at) => (at === i ? event.detail : each)))}
-                @remove=${() => this.become(this.plans.filter((_, at) => at !== i))}></swash-graph>`)}`;
+            <p class="soft">${t("graphs.hint")}</p>`;
     }
 }
 

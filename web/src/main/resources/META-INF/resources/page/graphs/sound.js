@@ -1,7 +1,7 @@
 /**
  * What pump and motor sound like: their piston-pass tones at the computed frequencies, as strong as the computed ripple. Silent until it is asked for.
  */
-import { css, html } from "lit";
+import { css, html, nothing } from "lit";
 import { LiveView } from "../circuit/live-view.js";
 import { signal } from "../core/live.js";
 import { t } from "../core/words.js";
@@ -16,7 +16,7 @@ const GLIDE = 0.08; // s, so that nothing clicks
 
 export class SwashSound extends LiveView {
     /** @type {Record<string, object>} */
-    static properties = { engine: { attribute: false }, on: { state: true }, volume: { state: true }, pumpOn: { state: true }, motorOn: { state: true }, told: { state: true }, ready: { state: true } };
+    static properties = { engine: { attribute: false }, on: { state: true }, volume: { state: true }, which: { state: true }, pumpOn: { state: true }, motorOn: { state: true }, told: { state: true }, ready: { state: true } };
 
     static styles = [look, css`
         input[type="range"] { width: min(14rem, 60vw); height: var(--target, 2.25rem); accent-color: var(--accent); }
@@ -28,6 +28,8 @@ export class SwashSound extends LiveView {
         this.engine = null;
         this.on = false;
         this.volume = 0.4;
+        /** Which machine is heard. */
+        this.which = 0;
         this.pumpOn = true;
         this.motorOn = true;
         this.ready = false;
@@ -73,7 +75,8 @@ export class SwashSound extends LiveView {
     /** @param {import("../types.js").Frame} frame */
     framed(frame) {
         if (!this.engine || !this.isConnected) return;
-        const state = frame.machines[0];
+        const which = Math.min(this.which, frame.machines.length - 1);
+        const state = frame.machines[which];
         const recorder = recorderOf(this.engine);
         recorder.take(frame);
         const now = performance.now();
@@ -85,8 +88,8 @@ export class SwashSound extends LiveView {
         const interval = intervalFor(highestOf(state));
         if (interval !== this.wanted) recorder.want(this, ["pressure_a", "pressure_b"], interval);
         this.wanted = interval;
-        const a = strengths(recorder.tracks[0], "pressure_a", tones, COUNT, interval);
-        const b = strengths(recorder.tracks[0], "pressure_b", tones, COUNT, interval);
+        const a = strengths(recorder.tracks[which], "pressure_a", tones, COUNT, interval);
+        const b = strengths(recorder.tracks[which], "pressure_b", tones, COUNT, interval);
         this.ready = a !== null && b !== null;
         if (!a || !b) return;
         const both = a.map((value, i) => value + b[i]);
@@ -115,6 +118,8 @@ export class SwashSound extends LiveView {
                 <label>${t("sound.volume")} <input type="range" min="0" max="1" step="0.01" .value=${String(this.volume)} @input=${(/** @type {Event} */ event) => (this.volume = Number(/** @type {HTMLInputElement} */ (event.target).value))} /></label>
                 ${box("sound.pump", this.pumpOn, (on) => (this.pumpOn = on))}${box("sound.motor", this.motorOn, (on) => (this.motorOn = on))}
             </div>
+            ${(this.frame?.machines.length ?? 0) > 1 ? html`<div class="row" role="group" aria-label=${t("sound.which")}>${["ledger.shown", "ledger.sound"].map((key, i) => html`
+                <button aria-pressed=${this.which === i} @click=${() => (this.which = i)}>${t(key)}</button>`)}</div>` : nothing}
             <p>${this.told}</p>
             <p class="soft">${this.on && !this.ready ? t("sound.gathering") : ""} ${t("sound.about")}</p>`;
     }

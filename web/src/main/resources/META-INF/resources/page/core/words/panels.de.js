@@ -218,4 +218,5 @@ export default {
     "ledger.item.given.grade": "Das Gefälle",
     "ledger.item.given.pull": "Was sie zieht",
     "graphs.keys": "Pfeiltasten halten es an und gehen daran entlang.",
+    "sound.which": "Maschine, die man hört",
 };

@@ -218,4 +218,5 @@ export default {
     "ledger.item.given.grade": "The slope it goes down",
     "ledger.item.given.pull": "What draws it on",
     "graphs.keys": "Arrow keys freeze it and move along it.",
+    "sound.which": "Machine that is heard",
 };
