@@ -1,6 +1,6 @@
 /** From the motor to the axle: motor shaft, reduction in stages on parallel shafts, differential, axle shafts, brake. All turn about z. */
 import { Matrix4 } from "three";
-import { circle, gear, roundBox } from "./outlines.js";
+import { circle, gear, rootOf, roundBox } from "./outlines.js";
 
 /** @typedef {import("./model.js").Model} Model */
 
@@ -18,8 +18,9 @@ export function addGears(model) {
     addMotorShaft(model, shafts[0]);
     const loss = s.get("gears.toothLoss");
     g.stages.forEach((stage, i) => {
-        const toothed = (/** @type {number} */ radius, /** @type {number} */ teeth, /** @type {number} */ bore, /** @type {number} */ from, /** @type {number} */ to) =>
+        const toothed = (/** @type {number} */ radius, /** @type {number} */ teeth, /** @type {number} */ wanted, /** @type {number} */ from, /** @type {number} */ to) =>
             (/** @type {import("./build.js").Build} */ b) => {
+                const bore = Math.min(wanted, 0.7 * rootOf(radius, teeth));
                 b.at(Z_AXIS);
                 b.extruded(gear(radius, teeth, Math.ceil(loss * Math.min(teeth, 14))), [circle(bore, 18)], from, to, 1, "loops");
                 if (radius > 3 * bore) {
@@ -124,9 +125,9 @@ function addDifferential(model, axle) {
         (b) => {
             for (const side of [-1, 1]) {
                 b.at(new Matrix4().makeRotationX(side > 0 ? -Math.PI / 2 : Math.PI / 2)); // side gears on the axle
-                b.extruded(gear(bevel, teeth), [circle(s.gears.axleRadius * 0.8, 14)], -d.length * 0.42, -d.length * 0.2, 0.55, "loops");
+                b.extruded(gear(bevel, teeth), [circle(Math.min(s.gears.axleRadius * 0.8, 0.7 * rootOf(bevel, teeth)), 14)], -d.length * 0.42, -d.length * 0.2, 0.55, "loops");
                 b.at(new Matrix4().makeRotationX(side > 0 ? Math.PI : 0)); // planets on their pin
-                b.extruded(gear(bevel * 0.92, teeth), [circle(0.2 * s.unit, 10)], -d.radius * 0.74, -d.radius * 0.36, 0.55, "loops");
+                b.extruded(gear(bevel * 0.92, teeth), [circle(Math.min(0.2 * s.unit, 0.7 * rootOf(bevel * 0.92, teeth)), 10)], -d.radius * 0.74, -d.radius * 0.36, 0.55, "loops");
             }
             b.home();
             b.ring(0, 0.19 * s.unit, -d.radius * 0.95, d.radius * 0.95, 12);

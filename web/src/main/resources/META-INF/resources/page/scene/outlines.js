@@ -23,6 +23,7 @@ export function kidney(inner, outer, centre, span, segments = 16) {
     const reach = Math.max(0, span / 2 - half / middle); // centre of the end arcs
     /** @type {Pair[]} */
     const points = [];
+    if (reach < 1e-3) return circle(half, 4 * 4, ...polar(middle, centre));
     for (let i = 0; i <= segments; i++) points.push(polar(outer, centre - reach + (2 * reach * i) / segments));
     roundEnd(points, middle, half, centre + reach, 0);
     for (let i = segments; i >= 0; i--) points.push(polar(inner, centre - reach + (2 * reach * i) / segments));
@@ -81,10 +82,13 @@ function convex(points) {
 /** @param {Pair} o @param {Pair} a @param {Pair} b */
 const cross = (o, a, b) => (a[0] - o[0]) * (b[1] - o[1]) - (a[1] - o[1]) * (b[0] - o[0]);
 
+/** Radius between the teeth: what a bore must keep away from. @param {number} pitchRadius @param {number} teeth */
+export const rootOf = (pitchRadius, teeth) => Math.max(pitchRadius - (2.4 * pitchRadius) / teeth, 0.3 * pitchRadius);
+
 /** A gear's outline: straight-sided teeth about the pitch circle, some of them broken off. @param {number} pitchRadius @param {number} teeth @returns {Pair[]} */
 export function gear(pitchRadius, teeth, broken = 0) {
     const tooth = (2 * pitchRadius) / teeth; // module
-    const root = Math.max(pitchRadius - 1.2 * tooth, 0.3 * pitchRadius);
+    const root = rootOf(pitchRadius, teeth);
     const tip = pitchRadius + tooth;
     const step = (2 * Math.PI) / teeth;
     return Array.from({ length: teeth }, (_, i) => [

@@ -115,7 +115,7 @@ export function sizesOf(get) {
         legWall,
         legEnd,
         legBottom,
-        legHalf: Math.max(pump.landOuter, motor.landOuter, pump.pitch + passage.radius + wall) + 0.12 * unit,
+        legHalf: Math.max(pump.landOuter, motor.landOuter, Math.max(pump.pitch, motor.pitch) + passage.radius + wall) + 0.12 * unit,
         plateTop,
         passage,
         check: { height: checkHeight, ball: 0.5 * Math.sqrt((get("loop.checkArea") * MM * MM * 4) / Math.PI) * 1.25 },
