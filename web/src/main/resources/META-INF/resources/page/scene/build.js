@@ -203,55 +203,73 @@ export class Build {
 
     /** Corners that are equal in all are kept once: a processor that draws shades each of them. */
     geometry() {
-        const { positions, normals, along } = this;
-        /** @type {Map<string, number>} */
-        const seen = new Map();
-        const index = [];
-        /** @type {[number[], number[], number[]]} */
-        const [p, n, a] = [[], [], []];
-        for (let i = 0; i < along.length; i++) {
-            const j = 3 * i;
-            const key = [positions[j], positions[j + 1], positions[j + 2], normals[j] * 0.1, normals[j + 1] * 0.1, normals[j + 2] * 0.1, along[i]].map((x) => Math.round(x * 500)).join();
-            let place = seen.get(key);
-            if (place === undefined) {
-                place = a.length;
-                seen.set(key, place);
-                p.push(positions[j], positions[j + 1], positions[j + 2]);
-                n.push(normals[j], normals[j + 1], normals[j + 2]);
-                a.push(along[i]);
-            }
-            index.push(place);
-        }
+        const columns = this.isSwept ? [this.positions, this.normals, this.along] : [this.positions, this.normals];
+        const { index, kept } = keptOnce(columns, [FINE, FINE * 0.1, FINE], this.along.length);
         const geometry = new BufferGeometry();
         geometry.setIndex(index);
-        geometry.setAttribute("position", new Float32BufferAttribute(p, 3));
-        geometry.setAttribute("normal", new Float32BufferAttribute(n, 3));
-        if (this.isSwept) geometry.setAttribute("along", new Float32BufferAttribute(a, 1));
+        geometry.setAttribute("position", new Float32BufferAttribute(kept[0], 3));
+        geometry.setAttribute("normal", new Float32BufferAttribute(kept[1], 3));
+        if (this.isSwept) geometry.setAttribute("along", new Float32BufferAttribute(kept[2], 1));
         geometry.computeBoundingSphere();
         return geometry;
     }
 
     lineGeometry() {
-        const { lines } = this;
-        /** @type {Map<string, number>} */
-        const seen = new Map();
-        const index = [];
-        const points = [];
-        for (let i = 0; i < lines.length; i += 3) {
-            const key = `${Math.round(lines[i] * 500)},${Math.round(lines[i + 1] * 500)},${Math.round(lines[i + 2] * 500)}`;
-            let place = seen.get(key);
-            if (place === undefined) {
-                place = points.length / 3;
-                seen.set(key, place);
-                points.push(lines[i], lines[i + 1], lines[i + 2]);
-            }
-            index.push(place);
-        }
+        const { index, kept } = keptOnce([this.lines], [FINE], this.lines.length / 3);
         const geometry = new BufferGeometry();
         geometry.setIndex(index);
-        geometry.setAttribute("position", new Float32BufferAttribute(points, 3));
+        geometry.setAttribute("position", new Float32BufferAttribute(kept[0], 3));
         return geometry;
     }
+}
+
+const FINE = 500; // steps a mm: corners nearer than this are the same
+
+/**
+ * Rows of numbers without repeats, and where each row went.
+ * @param {number[][]} columns each with its numbers row by row @param {number[]} fine steps a unit of each column @param {number} count rows
+ */
+function keptOnce(columns, fine, count) {
+    const widths = columns.map((column) => column.length / count);
+    const width = widths.reduce((sum, each) => sum + each, 0);
+    const rounded = new Int32Array(count * width);
+    let from = 0;
+    columns.forEach((column, c) => {
+        const own = widths[c];
+        for (let row = 0; row < count; row++) for (let j = 0; j < own; j++) rounded[row * width + from + j] = Math.round(column[row * own + j] * fine[c]);
+        from += own;
+    });
+    const size = 2 ** Math.ceil(Math.log2(count * 2 + 2));
+    const table = new Int32Array(size).fill(-1);
+    const index = new Array(count);
+    /** @type {number[]} first row of each kept one */
+    const first = [];
+    for (let row = 0; row < count; row++) {
+        let hash = 17;
+        for (let j = row * width; j < (row + 1) * width; j++) hash = (Math.imul(hash, 0x01000193) ^ rounded[j]) | 0;
+        let slot = (hash ^ (hash >>> 15)) & (size - 1);
+        while (table[slot] >= 0 && !same(rounded, width, first[table[slot]], row)) slot = (slot + 1) & (size - 1);
+        if (table[slot] < 0) {
+            table[slot] = first.length;
+            first.push(row);
+        }
+        index[row] = table[slot];
+    }
+    const kept = columns.map((column, c) => {
+        const own = widths[c];
+        const rows = new Array(first.length * own);
+        first.forEach((row, i) => {
+            for (let j = 0; j < own; j++) rows[i * own + j] = column[row * own + j];
+        });
+        return rows;
+    });
+    return { index, kept };
+}
+
+/** @param {Int32Array} rows @param {number} width @param {number} a @param {number} b */
+function same(rows, width, a, b) {
+    for (let j = 0; j < width; j++) if (rows[a * width + j] !== rows[b * width + j]) return false;
+    return true;
 }
 
 /** Twice the area of a loop; positive when it turns from the first axis to the second. @param {Pair[]} loop */

@@ -15,6 +15,8 @@ import { EXAGGERATION } from "./sizes.js";
 /** @typedef {import("../types.js").Hand} Hand */
 /** @typedef {import("./model.js").Model} Model */
 
+const BETWEEN_BUILDS = 400; // ms
+
 /** @typedef {{ model: Model, used: Map<string, number>, scene: Scene, time: number, box: Box3 }} Drawn */
 
 export class View {
@@ -45,6 +47,7 @@ export class View {
         this.onDrawn = () => {};
         this.trouble = "";
         this.told = "";
+        this.builtAt = 0;
         /** @type {Hand | null} */
         this.hand = null;
     }
@@ -101,10 +104,14 @@ export class View {
         frame.machines.forEach((state, i) => {
             let drawn = this.machines[i];
             const parameter = (/** @type {string} */ key) => state.parameters[this.parameterKeys.indexOf(key)];
-            if (!drawn || [...drawn.used].some(([key, value]) => parameter(key) !== value)) {
+            const other = !drawn || [...drawn.used].some(([key, value]) => parameter(key) !== value);
+            // a slider being dragged asks for many pictures: one at a time
+            if (other && drawn && performance.now() - this.builtAt < BETWEEN_BUILDS) this.told = "";
+            else if (other) {
                 drawn?.model.dispose();
                 drawn = this.#build(parameter, drawn?.time ?? frame.time);
                 this.machines[i] = drawn;
+                this.builtAt = performance.now();
                 rebuilt = true;
             }
             const now = new Now(state, this.parameterKeys, hand, { time: frame.time, last: drawn.time, pace: frame.pace });
