@@ -11,6 +11,7 @@ enum Catalogue {
     FIND("find", FindCommand::new),
     NEXT("next", NextCommand::new),
     CHOOSE("choose", ChooseCommand::new),
+    PROOF("proof", ProofCommand::new),
     TEARDOWN("teardown", TeardownCommand::new),
     LIMITS("limits", LimitsCommand::new),
     SIFT("sift", SiftCommand::new),

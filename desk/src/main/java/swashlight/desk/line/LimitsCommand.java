@@ -14,7 +14,7 @@ import swashlight.desk.work.Stated;
 /** How much each part of a drive may wear. */
 @Command
 final class LimitsCommand extends DeskCommand {
-    @Parameters(index = "0", arity = "0..1", paramLabel = "FILE|DEMO", descriptionKey = "limits.file")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "FILE|DEMO", descriptionKey = "file")
     private String file;
 
     @Option(names = "--papers", paramLabel = "FILE")

@@ -11,7 +11,7 @@ import swashlight.desk.work.Outcome;
 /** Measured parts in, leak, lost performance and verdict out. */
 @Command
 final class TeardownCommand extends DeskCommand {
-    @Parameters(index = "0", arity = "0..1", paramLabel = "FILE|DEMO", descriptionKey = "teardown.file")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "FILE|DEMO", descriptionKey = "file")
     private String file;
 
     @Option(names = "--seed", paramLabel = "NUMBER")

@@ -21,6 +21,6 @@ final class CaseShelf {
         if (name.startsWith(DemoShelf.PREFIX)) {
             return DemoShelf.machineCase(name.substring(DemoShelf.PREFIX.length()));
         }
-        return DemoShelf.cases().contains(name) ? DemoShelf.machineCase(name) : Source.read(Path.of(name));
+        return DemoShelf.isCase(name) ? DemoShelf.machineCase(name) : Source.read(Path.of(name));
     }
 }

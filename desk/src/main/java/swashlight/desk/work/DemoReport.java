@@ -28,7 +28,7 @@ final class DemoReport {
                 .map(name -> row(
                         name, "drive", DriveFiles.open(DemoShelf.drive(name)).about()))
                 .toList();
-        List<List<Value>> cases = DemoShelf.cases().stream()
+        List<List<Value>> cases = Stream.concat(DemoShelf.cases().stream(), DemoShelf.afterwards().stream())
                 .map(name -> row(name, "case", CaseFiles.demo(name).complaint()))
                 .toList();
         List<List<Value>> teardowns = DemoShelf.teardowns().stream()
@@ -91,6 +91,7 @@ final class DemoReport {
         Map<String, Source> all = new LinkedHashMap<>();
         DemoShelf.drives().forEach(name -> all.put(name, DemoShelf.drive(name)));
         DemoShelf.cases().forEach(name -> all.put(name, DemoShelf.machineCase(name)));
+        DemoShelf.afterwards().forEach(name -> all.put(name, DemoShelf.machineCase(name)));
         DemoShelf.teardowns().forEach(name -> all.put(name, DemoShelf.teardown(name)));
         return all;
     }

@@ -206,6 +206,11 @@ public final class Desk {
         });
     }
 
+    /** Which readings prove a repair of a machine; with readings taken afterwards, whether they do. */
+    public static Outcome proof(ProofAsked asked) {
+        return answered(inspection -> new ProofWork(asked, inspection).answer());
+    }
+
     static Lore lore(Optional<Stated> counted, Inspection inspection) {
         return counted.map(file -> Lore.counted(inspection.filed(() -> TallyFile.read(Path.of(file.text())))))
                 .orElseGet(Lore::seeds);
@@ -281,7 +286,7 @@ public final class Desk {
 
     /** Whether a name is that of a demo case, and not of a file. */
     public static boolean isDemoCase(String name) {
-        return name.startsWith(DemoShelf.PREFIX) || DemoShelf.cases().contains(name);
+        return name.startsWith(DemoShelf.PREFIX) || DemoShelf.isCase(name);
     }
 
     /** Whether a name is that of a demo that holds measured parts, and not of a file. */

@@ -75,10 +75,10 @@ final class WearWork {
     }
 
     private static Source demo(String name) {
-        return DemoShelf.cases().contains(name) ? DemoShelf.machineCase(name) : DemoShelf.teardown(name);
+        return DemoShelf.isCase(name) ? DemoShelf.machineCase(name) : DemoShelf.teardown(name);
     }
 
     static boolean known(String name) {
-        return DemoShelf.teardowns().contains(name) || DemoShelf.cases().contains(name);
+        return DemoShelf.teardowns().contains(name) || DemoShelf.isCase(name);
     }
 }

@@ -45,6 +45,7 @@ class ShelvesTest {
             assertThat(files)
                     .hasSize(DemoShelf.drives().size()
                             + DemoShelf.cases().size()
+                            + DemoShelf.afterwards().size()
                             + DemoShelf.teardowns().size());
         }
         assertThat(types("swashlight point --drive here/light-rider.yaml").code())

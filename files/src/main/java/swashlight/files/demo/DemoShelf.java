@@ -29,6 +29,7 @@ public final class DemoShelf {
             "rider-too-little-known",
             "loader-worn-pump");
 
+    private static final List<String> AFTERWARDS = List.of("rider-belt-renewed");
     private static final List<String> TEARDOWNS = List.of("rider-opened");
 
     private DemoShelf() {}
@@ -48,9 +49,19 @@ public final class DemoShelf {
         return text(name, DRIVES, "drive-");
     }
 
-    /** The text of a case. */
+    /** The text of a case, before or after a repair. */
     public static Source machineCase(String name) {
-        return text(name, CASES, "case-");
+        return text(name, AFTERWARDS.contains(name) ? AFTERWARDS : CASES, "case-");
+    }
+
+    /** Names of cases read again after a repair: nothing is wrong with them any more. */
+    public static List<String> afterwards() {
+        return AFTERWARDS;
+    }
+
+    /** Whether a name is that of a case, before or after a repair. */
+    public static boolean isCase(String name) {
+        return CASES.contains(name) || AFTERWARDS.contains(name);
     }
 
     /** Names of the teardowns. */

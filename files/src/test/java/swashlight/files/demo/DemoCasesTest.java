@@ -34,11 +34,15 @@ final class DemoCasesTest {
         return DemoShelf.cases().stream();
     }
 
+    static Stream<String> allCases() {
+        return Stream.concat(cases(), DemoShelf.afterwards().stream());
+    }
+
     /** A reading and how far it is from what the true machine would give, in standard deviations. */
     record Distance(String label, double deviations) {}
 
     @ParameterizedTest
-    @MethodSource("cases")
+    @MethodSource("allCases")
     void readingsAreThoseOfTheTrueMachine(String name) {
         MachineCase machineCase = CaseFiles.demo(name);
         Truth truth = Truth.of(name);
@@ -71,7 +75,7 @@ final class DemoCasesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("cases")
+    @MethodSource("allCases")
     void everythingIsInventedAndSaysSo(String name) {
         MachineCase machineCase = CaseFiles.demo(name);
         assertThat(machineCase.invented()).isTrue();
