@@ -26,7 +26,7 @@ export class SwashScene extends LitElement {
         canvas.handle { cursor: ns-resize; }
         p { margin: 0; }
         .words { position: absolute; inset: 0; display: grid; place-content: center; padding: var(--gap, 1rem); text-align: center; }
-        .notes { position: absolute; left: var(--gap, 0.75rem); top: var(--gap, 0.75rem); max-width: 22rem; font-size: var(--size-1, 0.8rem); color: var(--ink-soft); pointer-events: none; }
+        .notes { position: absolute; left: var(--gap, 0.75rem); bottom: var(--gap, 0.75rem); max-width: 22rem; font-size: var(--size-1, 0.8rem); color: var(--ink-soft); pointer-events: none; }
         .notes .fast { color: var(--ink); font-weight: 600; }
         .tag { position: absolute; transform: translate(-50%, calc(-100% - 2.6rem)); padding: 0.15em 0.5em; background: var(--paper); border: 1px solid var(--ink); font-size: var(--size-2, 0.9rem); pointer-events: none; white-space: nowrap; }
         .tag::after { content: ""; position: absolute; left: 50%; top: 100%; width: 1px; height: 2.6rem; background: var(--ink); }
@@ -116,7 +116,10 @@ export class SwashScene extends LitElement {
                 this.view?.recolour();
                 this.state = "drawn";
             });
-            this.watcher = new ResizeObserver(() => this.view?.resized());
+            this.watcher = new ResizeObserver(() => {
+                this.view?.resized();
+                this.handling?.refit();
+            });
             this.watcher.observe(canvas);
             this.theme = store.gaze.theme;
             this.state = "drawn";
@@ -132,8 +135,10 @@ export class SwashScene extends LitElement {
     #show(frame) {
         const view = /** @type {import("./view.js").View} */ (this.view);
         view.gaze ??= store.gaze;
+        const count = view.machines.length;
         const rebuilt = view.update(frame, store.bench.hand);
         if (rebuilt) this.handling?.rebuilt();
+        if (view.machines.length !== count) this.handling?.refit();
         const notes = view.notes().map((key) => t(...key));
         if (notes.join() !== this.notes.join()) this.notes = notes;
     }

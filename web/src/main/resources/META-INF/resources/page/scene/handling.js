@@ -43,6 +43,11 @@ export class Handling {
         if (other || !this.placed) this.gazed(true);
     }
 
+    /** The picture has another shape: the first look fits it again; a place the reader chose stays. */
+    refit() {
+        if (this.placed && this.store.gaze.camera.length === 0) this.gazed(true);
+    }
+
     /** Follows the store's camera when someone else has moved it. */
     gazed(anew = false) {
         const kept = this.store.gaze.camera.join();
