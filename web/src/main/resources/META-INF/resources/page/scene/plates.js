@@ -92,23 +92,40 @@ export function addSwashPlate(model, unit, frame) {
         { tone: 0.2, whole: "x", parent: tilting, away: [0, up * 1.6, 0] },
     );
     const armX = wallX + 0.62 * scale;
+    const eye = armLength(model.sizes);
+    const pin = trunnion * 0.3;
+    const play = model.sizes.get("control.play");
+    const eyeRadius = pin + Math.min(play * eye, 0.7 * scale); // worn by as much as the plate loses, true to scale
     const arm = model.solid(
         "control-arm",
         (b) => {
             b.at(new Matrix4().makeRotationZ(-Math.PI / 2));
-            const eye = armLength(model.sizes);
             // outline in the plane across the trunnion: (x, z) here are (−y, z) of the plate
             b.extruded(hull([[0, 0], [-eye * 0.55, 0]], trunnion * 1.25), [circle(trunnion * 0.55, 16)], armX, armX + 0.32 * scale);
-            b.extruded(hull([[-eye * 0.5, 0], [-eye, 0]], trunnion * 0.72), [circle(trunnion * 0.36, 14, -eye, 0)], armX, armX + 0.32 * scale);
+            b.extruded(hull([[-eye * 0.5, 0], [-eye, 0]], Math.max(trunnion * 0.72, eyeRadius + 0.14 * scale)), [circle(eyeRadius, 14, -eye, 0)], armX, armX + 0.32 * scale);
             b.home();
         },
         { tone: 0.55, warmth: 0.6, parent: tilting, away: [up * 1.1, up * 1.6, 0] },
     );
     arm.group.userData.handle = true;
     for (const body of arm.bodies) body.userData.handle = true;
+    const rod = model.frame(frame, 0, unit.plateHeight, 0);
+    model.solid("control-arm", (b) => {
+        b.at(new Matrix4().makeTranslation(0, eye, 0).multiply(X_AXIS));
+        b.ring(0, pin, armX - 0.1 * scale, armX + 0.75 * scale, 12);
+        b.at(new Matrix4().makeTranslation(armX + 0.58 * scale, eye, 0).multiply(new Matrix4().makeRotationX(Math.PI / 2)));
+        b.ring(0, pin * 0.8, -pin, 4.5 * scale, 10); // the rod from pedal or lever
+        b.home();
+    }, { tone: 0.2, parent: rod, away: [up * 1.1, up * 1.6, 0] });
     model.moves((now) => {
         const angle = now.signal("swash_angle");
-        if (Number.isFinite(angle)) tilting.rotation.x = -angle;
+        if (!Number.isFinite(angle)) return;
+        tilting.rotation.x = -angle;
+        // the rod goes where the hand has it, as far as the eye of the arm lets it
+        const { stroke } = now.hand;
+        const wanted = stroke * now.parameter(stroke > 0 ? "control.forwardShare" : "control.reverseShare") * now.parameter("pump.fullSwashAngle");
+        const middle = angle - now.parameter("control.neutralOffset");
+        rod.rotation.x = -Math.max(middle - play, Math.min(middle + play, wanted));
     });
     model.readings.pumpTilt = () => -tilting.rotation.x;
     return tilting;
