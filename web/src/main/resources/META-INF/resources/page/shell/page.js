@@ -157,9 +157,9 @@ export class SwashPage extends LitElement {
                 <swash-pace class="view"></swash-pace>
             </main>
             ${narrow
-                ? html`<section class="one" aria-label=${t("page.shown")}>${this.place(this.shown)}</section>
+                ? html`<section class="one" aria-label=${t("page.shown")}><h2 class="unseen">${t("page.shown")}</h2>${this.place(this.shown)}</section>
                     <nav aria-label=${t("page.places")}>${this.choices(PLACES, "shown")}</nav>`
-                : html`<section class="shown" aria-label=${t("page.shown")}>${this.choices(SHOWN, "shown")}
+                : html`<section class="shown" aria-label=${t("page.shown")}><h2 class="unseen">${t("page.shown")}</h2>${this.choices(SHOWN, "shown")}
                     ${this.shown === "stories" ? html`${this.place(this.shown)}<swash-card class="view"></swash-card>` : html`<swash-card class="view"></swash-card>${this.place(this.shown)}`}</section>`}
             <swash-help></swash-help>`;
     }
