@@ -38,7 +38,7 @@ public final class PageDuty {
         return new PageDuty(duty.with(new InputState.Running(1)));
     }
 
-    /** The engine is off: the input shaft stands. */
+    /** The engine is off: the input shaft stands; where a run is taken up with it turning, it slows down first. */
     @JSExport
     public PageDuty engineOff() {
         return new PageDuty(duty.with(new InputState.Off()));

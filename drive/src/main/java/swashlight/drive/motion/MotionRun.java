@@ -4,7 +4,6 @@ import java.util.List;
 import swashlight.drive.description.Place;
 import swashlight.drive.heat.Cooling;
 import swashlight.drive.oil.Oil;
-import swashlight.drive.steady.InputState;
 
 /**
  * One run in progress: advance it, read it. Not for several threads; nothing is allocated while it advances but noted events and, when the
@@ -218,13 +217,11 @@ public final class MotionRun {
         log.note(MotionEvent.Kind.BELT_SLIPS, kernel.shafts.engineRuns && Math.abs(kernel.shafts.beltSlip) > 0.05, t);
         log.note(MotionEvent.Kind.PUMP_BLOCK_LIFTS, pumpHold.lifts(sides, length), t);
         log.note(MotionEvent.Kind.MOTOR_BLOCK_LIFTS, motorHold.lifts(sides, length), t);
-        if (duty.input() instanceof InputState.Running
-                && kernel.shafts.engineRuns
-                && kernel.shafts.engineSpeed < kernel.shafts.stallSpeed()) {
+        if (kernel.shafts.engineRuns && kernel.shafts.engineSpeed < kernel.shafts.stallSpeed()) {
             kernel.shafts.engineRuns = false;
             kernel.shafts.engineSpeed = 0;
             kernel.shafts.pumpSpeed = 0;
-            log.note(MotionEvent.Kind.ENGINE_STALLED, true, t);
+            log.note(MotionEvent.Kind.ENGINE_STALLED, kernel.shafts.engineFires, t);
         }
     }
 

@@ -44,7 +44,8 @@ public final class MovingDrive {
     }
 
     /**
-     * Begins a run in any state; its time, and the duty's, begin at 0.
+     * Begins a run in any state; its time, and the duty's, begin at 0. An engine that is turned off slows down; an input shaft whose key is
+     * sheared stands; one that had stopped does not start by itself.
      *
      * @param tolerance unit 1, 1e-6 … 1e-2
      */
@@ -56,8 +57,14 @@ public final class MovingDrive {
         kernel.pumpAngle = state.value(MotionChannel.PUMP_ANGLE);
         kernel.motorAngle = state.value(MotionChannel.MOTOR_ANGLE);
         shafts.engineSpeed = state.value(MotionChannel.ENGINE_SPEED);
-        shafts.engineRuns = shafts.engineRuns && shafts.engineSpeed > 0;
-        shafts.pumpSpeed = state.value(MotionChannel.PUMP_SPEED);
+        boolean keyed = SteadySolver.keyed(vector);
+        shafts.engineFires = !(duty.input() instanceof InputState.Off);
+        shafts.engineRuns = keyed && !(duty.input() instanceof InputState.Fixed) && shafts.engineSpeed > 0;
+        shafts.pumpSpeed = !keyed
+                ? 0
+                : duty.input() instanceof InputState.Fixed fixed
+                        ? fixed.shaftSpeed()
+                        : shafts.engineRuns ? state.value(MotionChannel.PUMP_SPEED) : 0;
         shafts.motorSpeed = state.value(MotionChannel.MOTOR_SPEED);
         shafts.groundSpeed = shafts.pushed ? duty.groundSpeed().at(0) : state.value(MotionChannel.GROUND_SPEED);
         kernel.fill(

@@ -27,6 +27,11 @@ final class Shafts {
     /** Ground speed added to the reference of wheel slip, m/s (own choice). */
     static final double CRAWL = 0.05;
 
+    /** Torque that turns an engine whose ignition is off, over its greatest torque, unit 1 (friction and pumping; common practice, no source). */
+    static final double MOTORED_SHARE = 0.15;
+
+    private static final double STOPPED_SHARE =
+            0.03; // of the full speed: slower, an engine that does not fire stands, 1
     private static final double GRAVITY = 9.80665; // m/s², ISO 80000-3
     private static final double STRIBECK = 4; // breakaway fades over this many stiction speeds, 1
     private static final double FADED = 40; // e to minus this is lost beside 1, unit 1
@@ -64,7 +69,8 @@ final class Shafts {
     double slope; // rad
     double pull; // N
     double brake; // 1
-    boolean engineRuns;
+    boolean engineRuns; // turns by its own law; else the input shaft keeps its speed
+    boolean engineFires = true; // false: ignition off, it slows down
     boolean lifted;
     boolean held;
     boolean pushed; // the speed over ground is given
@@ -124,7 +130,7 @@ final class Shafts {
     }
 
     double stallSpeed() {
-        return vector[InputParameter.ENGINE_STALL_SPEED_SHARE.index()] * fullSpeed;
+        return (engineFires ? vector[InputParameter.ENGINE_STALL_SPEED_SHARE.index()] : STOPPED_SHARE) * fullSpeed;
     }
 
     double noLoadSpeed() {
@@ -296,6 +302,11 @@ final class Shafts {
     }
 
     private void engineTorque(double speed) {
+        if (!engineFires) {
+            engineTorque = -MOTORED_SHARE * peakTorque;
+            d1 = 0;
+            return;
+        }
         double noLoad = throttle * fullSpeed;
         double governedSlope = -ratedTorque / (droop * noLoad);
         double governed = governedSlope * (speed - noLoad);

@@ -46,14 +46,20 @@ export class Machine {
         });
     }
 
-    /** Another drive or another kind of run, from the state reached. @param {any} drive @param {any} duty */
-    takeUp(drive, duty) {
+    /**
+     * Another drive or another kind of run, from the state reached. An engine that stands is started with the machine at rest.
+     * @param {any} drive
+     * @param {any} duty
+     * @param {boolean} [starts] whether the key is turned
+     */
+    takeUp(drive, duty, starts = false) {
         const run = this.run;
         this.drive = drive;
         this.duty = duty;
         this.parameters = drive.values();
         this.pointDue = true;
         if (!run || this.trouble) return this.begin("settled");
+        if (starts && run.value(this.keys.indexOf("engine_speed")) === 0) return this.begin("rest");
         this.try(() => {
             const passed = this.offset + run.time();
             this.take(drive.takeUp(run, duty, TOLERANCE));

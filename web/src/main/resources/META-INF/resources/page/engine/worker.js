@@ -96,6 +96,7 @@ function follow(asked) {
     // A duty may have its own engine, footing and oil: coming back from it is another run.
     const usual = change(bench, asked);
     const how = planned && usual === "redirect" ? "takeUp" : usual;
+    const starts = asked.hand.engine === "runs" && (planned || bench?.hand.engine === "off");
     if (how !== "nothing") planned = false;
     const roles = asked.beside ? [false, true] : [false];
     const duty = dutyOf(physics, asked.hand);
@@ -105,7 +106,7 @@ function follow(asked) {
     }
     machines.length = Math.min(machines.length, roles.length);
     machines.forEach((machine, place) => {
-        if (how === "takeUp") machine.takeUp(driveOf(physics, drives, asked, roles[place]), duty);
+        if (how === "takeUp") machine.takeUp(driveOf(physics, drives, asked, roles[place]), duty, starts);
         else if (how === "redirect") machine.redirect(duty);
     });
     while (machines.length < roles.length) {

@@ -60,7 +60,7 @@ export class SwashControls extends LitElement {
             </div>
             <fieldset><legend>${t("hand.engine")}</legend>
                 <div class="row" role="group" aria-label=${t("hand.engine")}>${["runs", "off"].map((key) => html`
-                    <button aria-pressed=${hand.engine === key} @click=${() => this.set({ engine: key }, "hand.engine")}>${t(`hand.engine.${key}`)}</button>`)}</div>
+                    <button aria-pressed=${hand.engine === key} @click=${() => this.turnKey(key)}>${t(`hand.engine.${key}`)}</button>`)}</div>
                 ${this.dial("throttle", 0, 1, "share")}</fieldset>
             <fieldset><legend>${t("hand.ground")}</legend>
                 <label class="field">${t("hand.footing")}
@@ -119,6 +119,13 @@ export class SwashControls extends LitElement {
         const { "oil.viscosity40": _cool, "oil.viscosity100": _warm, ...rest } = store.bench.changes;
         const oil = OILS.find((each) => each.name === name);
         store.setBench({ changes: oil ? { ...rest, "oil.viscosity40": oil.cool, "oil.viscosity100": oil.warm } : rest }, t("hand.grade"));
+    }
+
+    /** A stalled engine starts again, the machine at rest. @param {string} key */
+    turnKey(key) {
+        const machine = this.engine?.frame?.machines[0];
+        if (key === "runs" && store.bench.hand.engine === "runs" && machine && signal(machine, "engine_speed") === 0) this.engine?.restart("rest");
+        else this.set({ engine: key }, "hand.engine");
     }
 
     /** As far as before, the other way; from neutral as far as is usual. @param {number} way */
