@@ -23,6 +23,8 @@ export class SwashLever extends LitElement {
         .real { stroke: var(--accent); stroke-width: 2; stroke-dasharray: 4 3; }
         circle { fill: var(--accent); stroke: var(--paper); stroke-width: 2; }
         text { fill: var(--ink); font: 600 10px system-ui, sans-serif; text-anchor: middle; }
+        .left { text-anchor: start; }
+        .right { text-anchor: end; }
     `;
 
     constructor() {
@@ -45,7 +47,7 @@ export class SwashLever extends LitElement {
             ${real ? svg`<line class="real" x1="100" y1="100" x2=${real[0]} y2=${real[1]} />` : null}
             <line class="arm" x1="100" y1="100" x2=${x} y2=${y} />
             <circle cx=${x} cy=${y} r="9" />
-            <text x="24" y="100">${t("hand.reverse")}</text><text x="100" y="10">${t("hand.neutral")}</text><text x="176" y="100">${t("hand.forward")}</text>
+            <text class="left" x="4" y="100">${t("hand.reverse")}</text><text x="100" y="10">${t("hand.neutral")}</text><text class="right" x="196" y="100">${t("hand.forward")}</text>
         </svg>`;
     }
 

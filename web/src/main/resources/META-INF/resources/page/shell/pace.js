@@ -12,14 +12,14 @@ const EVERY = 150; // ms
 export class SwashPace extends LitElement {
     static properties = { engine: { attribute: false }, frame: { attribute: false } };
     static styles = [controls, css`
-        :host { padding: calc(var(--gap) / 3) var(--gap); }
+        :host { container-type: inline-size; padding: calc(var(--gap) / 3) calc(var(--gap) / 2); }
         .row { flex-wrap: nowrap; overflow-x: auto; }
         .short { display: none; }
         button { flex: none; }
-        @media (max-width: 820px) { .time, .wide { display: none; } .short { display: inline; } input[type="range"] { max-width: none; } :host { padding: 3px 6px; } }
         .run { min-width: 5.5em; font-weight: 600; }
         input[type="range"] { min-width: 5rem; flex: 1; max-width: 16rem; }
         .told { white-space: nowrap; font-variant-numeric: tabular-nums; color: var(--ink-soft); }
+        @container (max-width: 34rem) { .time, .wide { display: none; } .short { display: inline; } input[type="range"] { max-width: none; } .run { min-width: 4.6em; } button { padding: 0 0.4em; } }
     `];
 
     constructor() {

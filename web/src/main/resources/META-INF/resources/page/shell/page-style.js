@@ -15,19 +15,19 @@ export const pageStyle = css`
     swash-scene { position: absolute; inset: 0; }
     .reading { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 4px var(--gap); padding: 4px var(--gap); border-top: 1px solid var(--line); background: var(--panel); }
     swash-legend { flex: 1 1 18rem; max-width: 26rem; min-width: 0; }
-    swash-notices { position: absolute; right: var(--gap); bottom: calc(var(--gap) / 2); max-width: 70%; }
+    swash-notices { position: absolute; right: var(--gap); top: calc(var(--gap) + 2em); max-width: 70%; }
     swash-pace { border-top: 1px solid var(--line); background: var(--panel); }
     .asked, .shown, .one { overflow-y: auto; padding: calc(var(--gap) / 2) var(--gap) var(--gap); background: var(--panel); min-width: 0; }
     .asked { grid-area: asked; }
     .shown { grid-area: shown; }
     .choices { display: flex; flex-wrap: wrap; gap: 2px; margin: 0 0 var(--gap); position: sticky; top: calc(var(--gap) / -2); background: var(--panel); padding: calc(var(--gap) / 2) 0; z-index: 2; }
     .choices button { flex: 1 1 auto; padding: 0 0.2em; min-width: 0; }
-    .shown .choices { display: grid; grid-template-columns: repeat(3, 1fr); }
+    .shown .choices { display: grid; grid-template-columns: repeat(3, auto); }
     swash-card { margin: 0 0 var(--gap); }
     .trouble { position: absolute; top: var(--gap); left: var(--gap); right: var(--gap); background: var(--panel); padding: 0.5em; z-index: 2; overflow-wrap: anywhere; }
     .trouble p { margin: 0 0 0.4em; }
     .broken { padding: 2rem; grid-column: 1 / -1; display: block; }
-    @media (max-width: 820px) {
+    @media (max-width: 820px), (max-height: 480px) {
         :host { grid-template: "bar" auto "picture" minmax(0, 46fr) "one" minmax(0, 54fr) "nav" auto / minmax(0, 1fr); }
         main { border: 0; }
         .one { grid-area: one; border-top: 1px solid var(--line); }
@@ -39,7 +39,7 @@ export const pageStyle = css`
         header { padding: 4px 6px; gap: 4px; }
         header h1 { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
     }
-    @media (max-width: 820px) and (orientation: landscape) {
+    @media (max-height: 480px) and (orientation: landscape) {
         :host { grid-template: "bar bar" auto "picture one" minmax(0, 1fr) "nav nav" auto / 1fr 1fr; }
     }
     :host([alone]) { grid-template: "bar" auto "picture" minmax(0, 1fr) / minmax(0, 1fr); }

@@ -29,8 +29,8 @@ const PLACES = [...ASKED, ["part", "swash-card", ""], ...SHOWN];
 /** Views whose update() takes a frame. */
 const GIVEN = new Set(["swash-scene", "swash-circuit", "swash-graphs", "swash-ledger", "swash-spectrum", "swash-sound", "swash-telling"]);
 const SCENE = "../scene/element.js";
-/** Below this width there is one column. */
-const NARROW = "(max-width: 820px)";
+/** A phone, upright or lying: one place at a time. */
+const NARROW = "(max-width: 820px), (max-height: 480px)";
 
 export class SwashPage extends LitElement {
     static properties = {

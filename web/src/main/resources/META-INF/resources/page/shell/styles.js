@@ -16,7 +16,8 @@ export const controls = css`
     input[type="checkbox"] { flex: none; width: 1.4em; height: 1.4em; margin: 0 0.4em 0 0; accent-color: var(--accent); vertical-align: middle; }
     :focus-visible { outline: 3px solid var(--focus); outline-offset: 1px; }
     .row { display: flex; flex-wrap: wrap; gap: calc(var(--gap) / 2); align-items: center; }
-    .even > * { flex: 1; padding: 0 0.2em; }
+    .even { flex-wrap: nowrap; }
+    .even > * { flex: 1 1 auto; padding: 0 0.2em; min-width: 0; }
     .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; margin: 0; }
     .soft { color: var(--ink-soft); }
     .wrong { color: var(--warn); border-left: 4px solid var(--warn); padding-left: 0.6em; margin: 0.3em 0; }
