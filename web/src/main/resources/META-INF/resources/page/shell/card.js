@@ -7,6 +7,7 @@ import { show } from "../core/units.js";
 import { t, tOr } from "../core/words.js";
 import { nameOf } from "./faults.js";
 import { controls } from "./styles.js";
+import { watchGaze } from "./watching.js";
 
 /** Numbers that can be read while they change. */
 const EVERY = 200; // ms
@@ -30,7 +31,7 @@ export class SwashCard extends LitElement {
         /** @type {import("../types.js").Frame | null} */
         this.frame = null;
         this.at = 0;
-        store.addEventListener("gaze", () => this.requestUpdate());
+        watchGaze(this, ["units", "part"]);
         store.addEventListener("bench", () => this.requestUpdate());
     }
 

@@ -8,6 +8,7 @@ import { dialStyle } from "./dial-style.js";
 import "./lever.js";
 import { OILS } from "./oils.js";
 import { controls } from "./styles.js";
+import { watchGaze } from "./watching.js";
 
 const CELSIUS = 273.15;
 const DEGREE = Math.PI / 180;
@@ -34,7 +35,7 @@ export class SwashControls extends LitElement {
         this.far = 0.6;
         this.at = 0;
         store.addEventListener("bench", () => this.requestUpdate());
-        store.addEventListener("gaze", () => this.requestUpdate());
+        watchGaze(this, ["units"]);
     }
 
     /** @param {import("../types.js").Frame} frame */

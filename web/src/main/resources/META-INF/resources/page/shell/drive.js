@@ -7,6 +7,7 @@ import { t, tOr } from "../core/words.js";
 import { dialOf } from "./dial.js";
 import { dialStyle } from "./dial-style.js";
 import { controls } from "./styles.js";
+import { watchGaze } from "./watching.js";
 
 /** Those that trainers reach for first stand on top. */
 const FIRST = ["pump.pistonCount", "pump.pistonDiameter", "pump.pitchRadius", "pump.fullSwashAngle", "motor.pistonCount", "motor.pistonDiameter",
@@ -28,7 +29,7 @@ export class SwashDrive extends LitElement {
         this.drives = [];
         this.sought = "";
         store.addEventListener("bench", () => this.requestUpdate());
-        store.addEventListener("gaze", () => this.requestUpdate());
+        watchGaze(this, ["units"]);
     }
 
     render() {

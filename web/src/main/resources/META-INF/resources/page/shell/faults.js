@@ -5,6 +5,7 @@ import { t, tOr } from "../core/words.js";
 import { dialOf } from "./dial.js";
 import { dialStyle } from "./dial-style.js";
 import { controls } from "./styles.js";
+import { watchGaze } from "./watching.js";
 
 export class SwashFaults extends LitElement {
     static properties = { atlas: { attribute: false }, sought: { state: true } };
@@ -24,7 +25,7 @@ export class SwashFaults extends LitElement {
         this.atlas = null;
         this.sought = "";
         store.addEventListener("bench", () => this.requestUpdate());
-        store.addEventListener("gaze", () => this.requestUpdate());
+        watchGaze(this, ["units"]);
     }
 
     render() {

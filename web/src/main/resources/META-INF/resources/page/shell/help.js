@@ -4,6 +4,7 @@ import { store } from "../core/store.js";
 import { LANGUAGES, t, wording } from "../core/words.js";
 import { controls } from "./styles.js";
 import { keeping } from "./offline.js";
+import { watchGaze } from "./watching.js";
 
 const KEYS = ["space", "step", "stroke", "neutral", "undo", "redo", "part", "units", "theme", "alone", "help"];
 
@@ -23,7 +24,7 @@ export class SwashHelp extends LitElement {
     constructor() {
         super();
         this.said = "";
-        store.addEventListener("gaze", () => this.requestUpdate());
+        watchGaze(this, ["units"]);
         wording.addEventListener("language", () => this.requestUpdate());
         keeping.addEventListener("change", () => this.requestUpdate());
     }

@@ -40,7 +40,10 @@ const ACTIONS = {
     t: () => store.setGaze({ theme: store.gaze.theme === "light" ? "dark" : store.gaze.theme === "dark" ? "projector" : "light" }),
     f: (page) => { page.alone = !page.alone; },
     "?": (page) => page.turnHelp(),
-    Escape: () => store.setGaze({ part: "", isolated: false }),
+    Escape: (page) => {
+        if (store.gaze.part !== "") store.setGaze({ part: "", isolated: false });
+        else page.alone = false;
+    },
 };
 
 /** @param {import("./page.js").SwashPage} page @param {number} degrees */

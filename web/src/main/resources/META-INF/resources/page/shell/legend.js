@@ -5,6 +5,7 @@ import { store } from "../core/store.js";
 import { styled } from "../core/styled.js";
 import { show } from "../core/units.js";
 import { t } from "../core/words.js";
+import { watchGaze } from "./watching.js";
 
 const ATMOSPHERE = 101_325; // Pa
 const BAR = 1e5; // Pa
@@ -22,7 +23,7 @@ export class SwashLegend extends LitElement {
 
     constructor() {
         super();
-        store.addEventListener("gaze", () => this.requestUpdate());
+        watchGaze(this, ["units"]);
     }
 
     render() {

@@ -3,6 +3,7 @@ import { LitElement, css, html } from "lit";
 import { store } from "../core/store.js";
 import { t } from "../core/words.js";
 import { controls } from "./styles.js";
+import { watchGaze } from "./watching.js";
 
 export class SwashOpening extends LitElement {
     static styles = [controls, css`
@@ -13,7 +14,7 @@ export class SwashOpening extends LitElement {
 
     constructor() {
         super();
-        store.addEventListener("gaze", () => this.requestUpdate());
+        watchGaze(this, ["lowerHalf", "upperHalf", "overturned", "ghosted", "isolated", "apart", "section", "part"]);
     }
 
     render() {

@@ -4,6 +4,7 @@ import { store } from "../core/store.js";
 import { show } from "../core/units.js";
 import { t } from "../core/words.js";
 import { controls } from "./styles.js";
+import { watchGaze } from "./watching.js";
 
 /** Paces offered, seconds of the machine in one of the clock. */
 export const PACES = Object.freeze([1, 0.3, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002, 0.001]);
@@ -29,7 +30,7 @@ export class SwashPace extends LitElement {
         /** @type {import("../types.js").Frame | null} */
         this.frame = null;
         this.at = 0;
-        store.addEventListener("gaze", () => this.requestUpdate());
+        watchGaze(this, ["pace", "running"]);
     }
 
     /** @param {import("../types.js").Frame} frame */

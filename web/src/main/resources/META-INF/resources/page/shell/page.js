@@ -18,6 +18,7 @@ import "./pace.js";
 import "./readout.js";
 import { controls } from "./styles.js";
 import { pageStyle } from "./page-style.js";
+import { watchGaze } from "./watching.js";
 
 /** Places for what is asked, and for what is shown: the element, and the module that brings it. */
 const ASKED = [["hand", "swash-controls", ""], ["faults", "swash-faults", ""], ["drive", "swash-drive", ""], ["opening", "swash-opening", ""]];
@@ -57,7 +58,7 @@ export class SwashPage extends LitElement {
         this.missing = [];
         this.narrow = matchMedia(NARROW);
         this.narrow.addEventListener("change", () => this.requestUpdate());
-        store.addEventListener("gaze", () => this.gazed());
+        watchGaze(this, ["units", "part"], () => this.gazed());
         store.addEventListener("bench", () => { this.refused = ""; this.requestUpdate(); });
         wording.addEventListener("language", () => this.reword());
         addEventListener("keydown", (event) => keysOf(event, this));

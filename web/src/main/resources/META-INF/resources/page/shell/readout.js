@@ -9,6 +9,7 @@ import { store } from "../core/store.js";
 import { styled } from "../core/styled.js";
 import { show } from "../core/units.js";
 import { t } from "../core/words.js";
+import { watchGaze } from "./watching.js";
 
 /** Digits that change faster than this cannot be read. */
 const EVERY = 250; // ms
@@ -32,7 +33,7 @@ export class SwashReadout extends LitElement {
         /** @type {import("../types.js").Frame | null} */
         this.frame = null;
         this.at = 0;
-        store.addEventListener("gaze", () => this.requestUpdate());
+        watchGaze(this, ["units"]);
     }
 
     /** @param {import("../types.js").Frame} frame */
