@@ -6,7 +6,7 @@ import { Quaternion, Vector3 } from "three";
 /** @typedef {import("../types.js").Gaze} Gaze */
 
 /** Not housings, but with oil or springs to be seen in them. */
-const SEEN_INTO = new Set(["pump-piston", "motor-piston", "pump-thrust-bearing", "motor-thrust-bearing", "check-a", "check-b", "gallery", "filter", "trunnion", "relief-a", "relief-b", "charge-pump", "charge-relief", "differential"]);
+const SEEN_INTO = new Set(["pump-piston", "motor-piston", "pump-thrust-bearing", "motor-thrust-bearing", "check-a", "check-b", "gallery", "filter", "trunnion", "relief-a", "relief-b", "charge-pump", "charge-relief"]);
 const UPRIGHT = new Quaternion();
 const OVER = new Quaternion().setFromAxisAngle(new Vector3(0, 0, 1), Math.PI);
 const AXES = { x: new Vector3(1, 0, 0), y: new Vector3(0, 1, 0), z: new Vector3(0, 0, 1) };

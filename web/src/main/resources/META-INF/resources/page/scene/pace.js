@@ -1,9 +1,15 @@
-/** When to draw and how finely: nothing while nothing changes; coarser while pictures come too slowly, fine once all rests. */
+/**
+ * When to draw and how finely: nothing while nothing changes; fine once all rests; while it moves, coarser only where that makes it faster. On a
+ * graphics card pixels decide, in software corners and lines do: there a coarser picture would be uglier for nothing.
+ */
 
-const WANTED = 33; // ms a picture that counts as fluent
+const WANTED = 20; // ms a picture: faster than this there is room for finer ones
 const SLOW = 44; // ms
 const REST = 260; // ms without change until the fine picture
-const RATIOS = [0.6, 0.72, 0.85, 1, 1.25, 1.5, 2];
+const RATIOS = [0.5, 0.75, 1, 1.5, 2];
+const TRIAL = 14; // pictures by which a step is judged
+const HELPS = 0.85; // of the time before: a coarser picture that takes longer than this is not worth it
+const SETTLED = 20_000; // ms until it is tried again
 
 export class Pace {
     /** @param {import("./view.js").View} view */
@@ -12,11 +18,13 @@ export class Pace {
         this.asked = 0;
         this.resting = 0;
         this.moving = RATIOS.indexOf(1);
-        this.ratio = 0;
         /** Ends of the last pictures, ms. @type {number[]} */
         this.ends = [];
         this.size = "";
-        this.mean = WANTED;
+        this.mean = 33;
+        this.since = 0; // pictures since the last step
+        this.before = 0; // ms a picture before a step down that is on trial
+        this.heldUntil = 0;
     }
 
     wake() {
@@ -33,20 +41,30 @@ export class Pace {
         this.ends.push(time);
         if (this.ends.length > 40) this.ends.shift();
         const flowing = gap < 1500; // pictures in a row, however slow
-        if (flowing) {
-            this.mean += 0.15 * (gap - this.mean);
-            if (this.mean > SLOW && this.moving > 0) this.#step(-1);
-            else if (this.mean < WANTED * 0.62 && this.moving < RATIOS.length - 1 && RATIOS[this.moving + 1] <= devicePixelRatio) this.#step(1);
-        }
+        if (flowing) this.#judge(gap, time);
         this.#draw(RATIOS[this.moving]);
         clearTimeout(this.resting);
-        this.resting = window.setTimeout(() => this.#draw(Math.min(2, Math.max(1, devicePixelRatio) * (devicePixelRatio < 1.5 ? 1.5 : 1))), flowing ? Math.max(REST, 3 * gap) : REST);
+        const fine = Math.min(2, devicePixelRatio < 1.5 ? 1.5 * devicePixelRatio : devicePixelRatio);
+        this.resting = window.setTimeout(() => this.#draw(fine), flowing ? Math.max(REST, 3 * gap) : REST);
     }
 
-    /** @param {number} by */
-    #step(by) {
+    /** @param {number} gap ms since the last picture @param {number} time ms */
+    #judge(gap, time) {
+        this.mean += 0.15 * (gap - this.mean);
+        if (++this.since < TRIAL) return;
+        if (this.before > 0 && this.mean > HELPS * this.before) {
+            this.#step(1, 0);
+            this.heldUntil = time + SETTLED;
+        } else if (this.mean > SLOW && this.moving > 0 && time > this.heldUntil) this.#step(-1, this.mean);
+        else if (this.mean < WANTED && RATIOS[this.moving + 1] <= devicePixelRatio) this.#step(1, 0);
+        else this.before = 0;
+    }
+
+    /** @param {number} by @param {number} before */
+    #step(by, before) {
         this.moving += by;
-        this.mean = WANTED;
+        this.before = before;
+        this.since = 0;
     }
 
     /** @param {number} ratio */

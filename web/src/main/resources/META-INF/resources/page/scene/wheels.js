@@ -22,9 +22,9 @@ export function addWheels(model, axle) {
             const half = s.wheel.width / 2;
             b.turned([[rim, middle - half * 0.8], [radius * 0.86, middle - half], [radius * 0.97, middle - half * 0.85], [radius, middle - half * 0.5], [radius, middle + half * 0.5], [radius * 0.97, middle + half * 0.85], [radius * 0.86, middle + half], [rim, middle + half * 0.8]], 40, false);
             b.circle(radius, middle, 40);
-            for (const side of [-1, 1]) b.circle(rim, middle + side * half * 0.8, 28);
-            for (let i = 0; i < 12; i++) {
-                const angle = (2 * Math.PI * i) / 12;
+            b.circle(rim, middle + side * half * 0.8, 28);
+            for (let i = 0; i < 8; i++) {
+                const angle = (2 * Math.PI * i) / 8;
                 const [x, y] = [radius * 1.003 * Math.sin(angle), radius * 1.003 * Math.cos(angle)];
                 b.line([x, middle - half * 0.45, y], [x, middle + half * 0.45, y]);
             }
@@ -54,11 +54,12 @@ function addGround(model) {
     const [z0, z1] = [s.case.hornLow - 3 * s.unit - s.wheel.width * 1.2, s.case.hornHigh + 3 * s.unit + s.wheel.width * 1.2];
     const y = -s.wheel.radius;
     const item = model.item("ground", {});
-    model.body(item, (b) => b.box([-reach, y - 0.5 * s.unit, z0], [reach, y, z1]), { tone: 0.06, phantom: true });
+    model.body(item, (b) => b.extruded([[-reach, z0], [reach, z0], [reach, z1], [-reach, z1]], [], y - 0.5 * s.unit, y, 1, "far"), { tone: 0.06, phantom: true });
     item.phantom = true;
     const spacing = 50;
     const strips = model.many(item, Math.floor((2 * reach) / spacing), (b) => {
-        b.line([0, y + 0.3, z0], [0, y + 0.3, z1]);
+        b.line([0, y + 0.3, z1 - 3 * s.unit], [0, y + 0.3, z1]);
+        b.line([0, y + 0.3, z0], [0, y + 0.3, z0 + 3 * s.unit]);
         b.extruded([[-2, z1 - 8], [2, z1 - 8], [2, z1], [-2, z1]], [], y - 0.5, y + 0.4);
     }, { tone: 0.6 });
     const arrow = model.item("ground", {});
