@@ -1,0 +1,2 @@
+/** Where the room stands in the house. */
+package swashlight.architecture;
