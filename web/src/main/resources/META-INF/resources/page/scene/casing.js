@@ -146,7 +146,7 @@ function addLower(model, { inner, outer, flange, humpInner, humpOuter, holes, th
 function horns(b, s, up, outer) {
     const box = s.case;
     const reach = (/** @type {Pair[]} */ loop, /** @type {1 | -1} */ side) => side * Math.max(...loop.filter(([x]) => Math.abs(x) < box.hornRadius * 1.4).map(([, z]) => side * z), side * (side > 0 ? s.gears.last.z1 : s.gears.last.z0 - s.gears.differential.length));
-    const half = (/** @type {number} */ radius) => Array.from({ length: 13 }, (_, i) => /** @type {Pair} */ ([radius * Math.cos((Math.PI * i) / 12), -up * radius * Math.sin((Math.PI * i) / 12)]));
+    const half = (/** @type {number} */ radius) => Array.from({ length: 13 }, (_, i) => /** @type {Pair} */ ([radius * Math.cos((Math.PI * i) / 12), -up * Math.max(0.02, radius * Math.sin((Math.PI * i) / 12))]));
     const shell = [...half(box.hornRadius), ...half(s.gears.axleRadius * 1.12).reverse()];
     b.at(Z_AXIS);
     const [low, high] = [reach(outer, -1), reach(outer, 1)];

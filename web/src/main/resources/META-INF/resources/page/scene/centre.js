@@ -88,10 +88,11 @@ function addPassages(model, frame, pumpFrame, motorFrame) {
             ...bend(
                 new Vector3(side * s.pump.pitch, s.faceY - 0.3 * s.pump.diameter, s.pumpZ),
                 new Vector3(side * s.pump.pitch, 0, s.pumpZ),
-                new Vector3(side * s.motor.pitch, 0, -s.legWall),
+                new Vector3(side * s.pump.pitch, 0, -s.legWall - 1),
                 Math.min(s.faceY * 0.6, radius * 1.6),
             ),
-            new Vector3(side * s.motor.pitch, 0, -s.legWall),
+            new Vector3(side * s.pump.pitch, 0, -s.legWall - 1),
+            new Vector3(side * s.motor.pitch, 0, -s.legWall + 1),
             new Vector3(side * s.motor.pitch, 0, -0.2 * s.motor.diameter),
         ];
         const main = model.oil(item, (b) => void b.swept(path, radius, 12));

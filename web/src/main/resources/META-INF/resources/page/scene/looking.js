@@ -37,7 +37,7 @@ function cut(model, box, gaze) {
     const middle = { x: s.motorX, y: 0, z: s.pumpZ }[axis];
     const end = at < 0 ? box.min[axis] : box.max[axis];
     const point = box.getCenter(new Vector3());
-    point[axis] = middle + Math.abs(at) * (end - middle);
+    point[axis] = middle + Math.abs(at) * (end - middle) - 0.01; // mm: between the case halves, not in the face of one
     const normal = AXES[axis].clone().applyQuaternion(model.root.quaternion);
     point.applyMatrix4(model.root.matrixWorld);
     plane.set(normal.x, normal.y, normal.z, normal.dot(point));

@@ -83,7 +83,9 @@ void main() {
         float across = dot(at, u) * cos(look.z) + dot(at, v) * sin(look.z);
         float gap = max(2.4, 6.5 * look.w);
         float from = abs(fract(across / gap) - 0.5) * gap / look.w;
-        colour = mix(ink, mix(paper, tone, 0.3), smoothstep(0.5, 1.3, from));
+        float depth = distance(at, vPlace); // of the body behind the plane: nothing at the cut's edge
+        float edge = smoothstep(1.0, 2.2, depth / max(fwidth(depth), 1e-6));
+        colour = mix(ink, mix(paper, tone, 0.3), smoothstep(0.5, 1.3, from) * edge);
     }
 #endif
     gl_FragColor = vec4(mix(colour, glow, look.y), look.x);
