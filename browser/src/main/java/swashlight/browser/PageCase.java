@@ -9,12 +9,21 @@ import org.teavm.jso.JSExport;
 import swashlight.drive.description.DriveDescription;
 import swashlight.drive.description.Parameter;
 import swashlight.drive.description.Parameters;
+import swashlight.findings.choice.Hill;
+import swashlight.findings.choice.Ledger;
+import swashlight.findings.cost.Prices;
 import swashlight.findings.finding.Finder;
 import swashlight.findings.finding.FinderOptions;
+import swashlight.findings.finding.Found;
+import swashlight.findings.next.Prospect;
+import swashlight.findings.next.Ranking;
+import swashlight.findings.next.ReadingWorth;
+import swashlight.findings.next.Tool;
 import swashlight.findings.reading.Look;
 import swashlight.findings.reading.MachineCase;
 import swashlight.findings.reading.Reading;
 import swashlight.findings.reading.ReadingKind;
+import swashlight.findings.tie.Ties;
 
 /** A machine with what was read and seen. Never changes; a change gives another. */
 public final class PageCase {
@@ -71,22 +80,29 @@ public final class PageCase {
         return new PageCase(drive, readings, seen, more(notSeen, look(look)));
     }
 
-    /** What it comes to, with the reading to take next; same seed, same answer. */
+    /** What it comes to, with the reading to take next and what cannot be told apart; invented prices; same seed, same answer. */
     @JSExport
     public PageFinding find(int seed) {
-        return find(FinderOptions.usual(seed));
+        MachineCase machine = machine();
+        Found found = new Finder(FinderOptions.usual(seed)).found(machine);
+        Prices prices = Prices.invented();
+        Prospect prospect = Prospect.of(found.belief(), prices, seed);
+        Ledger ledger = Ledger.of(found.belief(), prices, Hill.usual());
+        Ranking ranking = Ranking.of(prospect, ledger, prices, Tool.usual(), machine.readings());
+        Ties ties = new Ties(prospect, prices, Tool.usual(), machine.readings());
+        List<ReadingWorth> worth =
+                ranking.possible().stream().filter(reading -> reading.net() > 0).toList();
+        return new PageFinding(found.finding(), worth, ties.of(found.finding()));
     }
 
-    /** A quick look, with less care and no next reading. */
+    /** A quick look, with less care, no next reading and no groups. */
     @JSExport
     public PageFinding findQuickly(int seed) {
-        return find(FinderOptions.quick(seed));
+        return new PageFinding(new Finder(FinderOptions.quick(seed)).find(machine()), List.of(), List.of());
     }
 
-    private PageFinding find(FinderOptions options) {
-        return new PageFinding(new Finder(options)
-                .find(new MachineCase(
-                        drive.name(), false, "", drive, readings, Set.copyOf(seen), Set.copyOf(notSeen))));
+    private MachineCase machine() {
+        return new MachineCase(drive.name(), false, "", drive, readings, Set.copyOf(seen), Set.copyOf(notSeen));
     }
 
     private PageCase with(Reading reading) {

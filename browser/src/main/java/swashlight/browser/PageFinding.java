@@ -5,16 +5,21 @@ import java.util.stream.DoubleStream;
 import org.teavm.jso.JSExport;
 import swashlight.findings.finding.CauseFinding;
 import swashlight.findings.finding.Finding;
-import swashlight.findings.finding.NextReading;
 import swashlight.findings.finding.Verdict;
+import swashlight.findings.next.ReadingWorth;
+import swashlight.findings.tie.Tie;
 
 /** What a case comes to. */
 public final class PageFinding {
     private final Finding finding;
     private final List<CauseFinding> causes;
+    private final List<ReadingWorth> readings;
+    private final List<Tie> ties;
 
-    PageFinding(Finding finding) {
+    PageFinding(Finding finding, List<ReadingWorth> readings, List<Tie> ties) {
         this.finding = finding;
+        this.readings = List.copyOf(readings);
+        this.ties = List.copyOf(ties);
         this.causes = finding.causes();
     }
 
@@ -79,14 +84,45 @@ public final class PageFinding {
     /** Readings worth taking next, best first, in plain words. */
     @JSExport
     public String[] nextReadings() {
-        return PageWords.texts(finding.missing().readings(), NextReading::words);
+        return PageWords.texts(readings, worth -> worth.errand().reading().words());
     }
 
     /** What each is expected to tell of the action, nat. */
     @JSExport
     public double[] gains() {
-        return finding.missing().readings().stream()
-                .mapToDouble(NextReading::gain)
-                .toArray();
+        return readings.stream().mapToDouble(ReadingWorth::gain).toArray();
+    }
+
+    /** What each is expected to save, less what its time costs, in the currency of the prices. */
+    @JSExport
+    public double[] pays() {
+        return readings.stream().mapToDouble(ReadingWorth::net).toArray();
+    }
+
+    /** How many groups of causes cannot be told apart yet, likeliest first. */
+    @JSExport
+    public int ties() {
+        return ties.size();
+    }
+
+    /** Keys of the causes of a group. */
+    @JSExport
+    public String[] tied(int tie) {
+        return PageWords.texts(ties.get(tie).causes(), cause -> cause.cause().key());
+    }
+
+    /** Whether they call for different work. */
+    @JSExport
+    public boolean tieMatters(int tie) {
+        return ties.get(tie).matters();
+    }
+
+    /** The cheapest reading that would tell, in plain words; empty where none is needed or none would. */
+    @JSExport
+    public String separator(int tie) {
+        return ties.get(tie)
+                .separator()
+                .map(reading -> reading.errand().reading().words())
+                .orElse("");
     }
 }

@@ -60,7 +60,13 @@ export interface Finding {
     errors(): Float64Array;
     /** Three severities a fault of one cause (by its place): 5 %, half, 95 % lie below; none where it has none. */
     severities(cause: number): Float64Array;
-    /** Readings worth taking next, best first, and what each is expected to tell of the action, nat. */
+    /** Readings that pay, best first; what each is expected to tell of the action, nat, and to save less its cost (invented prices). */
     nextReadings(): string[];
     gains(): Float64Array;
+    pays(): Float64Array;
+    /** How many groups of causes cannot be told apart yet; keys of one group's causes, whether it matters, the cheapest reading that would tell. */
+    ties(): number;
+    tied(tie: number): string[];
+    tieMatters(tie: number): boolean;
+    separator(tie: number): string;
 }

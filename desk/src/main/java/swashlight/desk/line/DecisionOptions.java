@@ -44,6 +44,10 @@ final class DecisionOptions {
                 stated("--have", have));
     }
 
+    long seed() {
+        return seed;
+    }
+
     private static Optional<Stated> file(Session session, String option, String name) {
         return Optional.ofNullable(name)
                 .map(text -> new Stated(option, session.file(text).toString()));

@@ -21,13 +21,22 @@ import swashlight.findings.cost.Prices;
 import swashlight.findings.finding.Finder;
 import swashlight.findings.finding.FinderOptions;
 import swashlight.findings.finding.Found;
+import swashlight.findings.next.Prospect;
 import swashlight.findings.next.Ranking;
 import swashlight.findings.next.Tool;
 import swashlight.findings.reading.MachineCase;
+import swashlight.findings.tie.Tie;
+import swashlight.findings.tie.Ties;
 
 /** A case found, what to do about it, and what to read next, by money. */
 record Decision(
-        MachineCase machine, Found found, Prices prices, Set<Tool> have, Choice choice, Optional<Ranking> ranking) {
+        MachineCase machine,
+        Found found,
+        Prices prices,
+        Set<Tool> have,
+        Choice choice,
+        Optional<Ranking> ranking,
+        List<Tie> ties) {
     static Decision of(DecisionAsked asked, boolean ranked, Inspection inspection) {
         MachineCase machine =
                 inspection.filed(() -> CaseShelf.open(asked.machineCase())).machineCase();
@@ -36,26 +45,19 @@ record Decision(
                 .orElseGet(Prices::invented);
         Hill hill = hill(asked, inspection);
         Set<Tool> have = asked.have().map(stated -> tools(stated, inspection)).orElseGet(Tool::usual);
-        FinderOptions options = FinderOptions.usual(asked.seed())
-                .with(Desk.lore(asked.counted(), inspection))
-                .withoutNext();
+        FinderOptions options = FinderOptions.usual(asked.seed()).with(Desk.lore(asked.counted(), inspection));
         inspection.close();
         Found found = new Finder(options).found(machine);
         Belief belief = found.belief();
         Ledger ledger = Ledger.of(belief, prices, hill);
-        Optional<Ranking> ranking = ranked
-                ? Optional.of(Ranking.of(belief, ledger, prices, have, machine.readings(), asked.seed()))
-                : Optional.empty();
-        return new Decision(machine, found, prices, have, Choice.of(belief, ledger, prices, hill), ranking);
-    }
-
-    /** With invented prices, the usual hill and the usual tools. */
-    static Decision usual(MachineCase machine, Found found, long seed) {
-        Prices prices = Prices.invented();
-        Ledger ledger = Ledger.of(found.belief(), prices, Hill.usual());
-        Ranking ranking = Ranking.of(found.belief(), ledger, prices, Tool.usual(), machine.readings(), seed);
-        Choice choice = Choice.of(found.belief(), ledger, prices, Hill.usual());
-        return new Decision(machine, found, prices, Tool.usual(), choice, Optional.of(ranking));
+        Choice choice = Choice.of(belief, ledger, prices, hill);
+        if (!ranked) {
+            return new Decision(machine, found, prices, have, choice, Optional.empty(), List.of());
+        }
+        Prospect prospect = Prospect.of(belief, prices, asked.seed());
+        Ranking ranking = Ranking.of(prospect, ledger, prices, have, machine.readings());
+        List<Tie> ties = new Ties(prospect, prices, have, machine.readings()).of(found.finding());
+        return new Decision(machine, found, prices, have, choice, Optional.of(ranking), ties);
     }
 
     private static Hill hill(DecisionAsked asked, Inspection inspection) {

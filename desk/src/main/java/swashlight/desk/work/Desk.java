@@ -18,9 +18,6 @@ import swashlight.files.drive.DriveFiles;
 import swashlight.files.schema.Schemas;
 import swashlight.files.unit.UnitSystem;
 import swashlight.findings.cause.Lore;
-import swashlight.findings.finding.Finder;
-import swashlight.findings.finding.FinderOptions;
-import swashlight.findings.finding.Found;
 import swashlight.findings.reading.MachineCase;
 import swashlight.findings.reading.Reading;
 
@@ -162,17 +159,9 @@ public final class Desk {
 
     /**
      * What is wrong with a machine; the first demo case where none is named. Same case, same seed, same answer.
-     *
-     * @param counted a file of counted cases that moves the odds
      */
-    public static Outcome find(Optional<Stated> machineCase, long seed, Optional<Stated> counted) {
-        return answered(inspection -> {
-            MachineCase machine =
-                    inspection.filed(() -> CaseShelf.open(machineCase)).machineCase();
-            FinderOptions options = FinderOptions.usual(seed).with(lore(counted, inspection));
-            Found found = new Finder(options).found(machine);
-            return FindReport.of(found.finding(), machine.complaint(), Decision.usual(machine, found, seed));
-        });
+    public static Outcome find(DecisionAsked asked) {
+        return answered(inspection -> FindReport.of(Decision.of(asked, true, inspection)));
     }
 
     /** What to do about a machine: every kind of work with its money, time, restored speed and chance of a comeback. */

@@ -22,7 +22,6 @@ import swashlight.findings.finding.SeverityRange;
 
 /** What a case comes to: the answer first, what it stands on one step behind. */
 final class FindReport {
-    private static final int MOST_TIED = 4;
     private static final int MOST_BARS = 12;
     private static final double SMALLEST_BAR = 0.001; // probability, 1
 
@@ -34,11 +33,13 @@ final class FindReport {
         this.conclusion = finding.conclusion();
     }
 
-    static Outcome of(Finding finding, String complaint, Decision decision) {
+    static Outcome of(Decision decision) {
+        Finding finding = decision.found().finding();
         FindReport report = new FindReport(finding);
         List<Line> lines = new ArrayList<>(report.answer());
-        lines.addAll(report.inShort(complaint));
-        lines.addAll(NextReport.of(finding));
+        lines.addAll(report.inShort(decision.machine().complaint()));
+        lines.addAll(NextReport.of(decision));
+        lines.addAll(TieReport.of(decision));
         lines.add(new Chapter("money", NextAnswer.inShort(decision)));
         lines.addAll(FindWorkings.of(finding));
         return new Outcome.Answered(new Report("find", lines), List.of(report.picture()));
@@ -54,18 +55,6 @@ final class FindReport {
                 chance(best.probability(), best.error())));
         if (conclusion.contradiction()) {
             lines.add(Sentence.of("contradiction"));
-        }
-        if (conclusion.tied().size() > 1) {
-            List<Value> tied = finding.causes().stream()
-                    .filter(cause -> conclusion.tied().contains(cause.cause().key()))
-                    .map(cause ->
-                            Value.word("find.tied.one", name(cause), Value.of(cause.probability(), Measure.SHARE)))
-                    .toList();
-            String key = conclusion.sameAction() ? "tied.sameAction" : "tied.matters";
-            lines.add(Sentence.of(key, new Value.Several(tied.subList(0, Math.min(MOST_TIED, tied.size())))));
-            if (tied.size() > MOST_TIED) {
-                lines.add(Sentence.of("tied.more", Value.of(tied.size() - MOST_TIED, Measure.RATIO)));
-            }
         }
         return lines;
     }

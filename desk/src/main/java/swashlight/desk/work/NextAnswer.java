@@ -19,8 +19,6 @@ import swashlight.findings.next.Tool;
 
 /** Which reading to take next, by money, each with its cautions; or that no reading pays any more. */
 final class NextAnswer {
-    private static final int MOST_TIED = 4;
-
     private NextAnswer() {}
 
     static Outcome of(Decision decision) {
@@ -29,32 +27,22 @@ final class NextAnswer {
         lines.add(new Chapter("choice", ChoiceReport.answer(decision)));
         lines.add(table(ranking));
         lines.add(Sentence.of("words"));
-        ties(decision).ifPresent(lines::add);
+        lines.addAll(TieReport.of(decision));
         List<Line> basis = new ArrayList<>(decision.basis());
         basis.add(Sentence.of("basis.words"));
         lines.add(new Chapter("basis", basis));
         return new Outcome.Answered(new Report("next", lines), List.of());
     }
 
-    /** Best work and best reading in three sentences. */
+    /** Best work in two sentences. */
     static List<Line> inShort(Decision decision) {
         OptionFinding best = decision.choice().best();
-        Optional<ReadingWorth> next = decision.ranking().flatMap(Ranking::next);
         return List.of(
                 Sentence.of(
                         "money.work",
                         ChoiceReport.words(best.option()),
                         decision.money(best.total()),
                         Value.of(best.comeback(), Measure.SHARE)),
-                next.map(worth -> Sentence.of(
-                                "money.reading",
-                                Value.wordOr(
-                                        "next.reading."
-                                                + worth.errand().reading().key(),
-                                        worth.errand().reading().words()),
-                                decision.money(worth.saving()),
-                                decision.money(worth.cost())))
-                        .orElse(Sentence.of("money.stop")),
                 Sentence.of("money.words"));
     }
 
@@ -97,18 +85,6 @@ final class NextAnswer {
     private static Value tools(ReadingWorth worth) {
         return Value.text(String.join(
                 ", ", worth.lacking().stream().map(Tool::key).sorted().toList()));
-    }
-
-    /** Causes that the readings so far do not separate. */
-    private static Optional<Line> ties(Decision decision) {
-        var conclusion = decision.found().finding().conclusion();
-        if (conclusion.tied().size() < 2) {
-            return Optional.empty();
-        }
-        List<String> tied = conclusion.tied();
-        Value names = Value.text(String.join(", ", tied.subList(0, Math.min(MOST_TIED, tied.size())))
-                + (tied.size() > MOST_TIED ? ", …" : ""));
-        return Optional.of(Sentence.of(conclusion.sameAction() ? "tied.same" : "tied.differ", names));
     }
 
     private static Table table(Ranking ranking) {

@@ -2,6 +2,7 @@ package swashlight.desk.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,12 +11,19 @@ import org.junit.jupiter.params.provider.MethodSource;
 import swashlight.files.machine.CaseFiles;
 import swashlight.findings.cause.Cause;
 import swashlight.findings.cause.Causes;
+import swashlight.findings.cost.Prices;
 import swashlight.findings.finding.CauseFinding;
 import swashlight.findings.finding.Finder;
 import swashlight.findings.finding.FinderOptions;
 import swashlight.findings.finding.Finding;
+import swashlight.findings.finding.Found;
 import swashlight.findings.finding.SeverityRange;
 import swashlight.findings.finding.Verdict;
+import swashlight.findings.next.Prospect;
+import swashlight.findings.next.Tool;
+import swashlight.findings.reading.MachineCase;
+import swashlight.findings.tie.Tie;
+import swashlight.findings.tie.Ties;
 
 /**
  * The invented cases were computed from a fault with a known severity and from other machines than the typical one; the finding must be true to
@@ -56,10 +64,19 @@ final class DemoCasesFoundTest {
         assertThat(severity).isBetween(range.low() - room, range.high() + room);
     }
 
+    /** Nothing much was read: what is left cannot be told apart, it matters, and some reading would tell. */
     @Test
     void tooLittleKnownIsSaidSo() {
-        Finding finding = new Finder(FinderOptions.usual(1)).find(CaseFiles.demo("rider-too-little-known"));
-        assertThat(finding.conclusion().verdict()).isEqualTo(Verdict.CANNOT_TELL);
-        assertThat(finding.missing().readings()).isNotEmpty();
+        MachineCase machine = CaseFiles.demo("rider-too-little-known");
+        Found found = new Finder(FinderOptions.usual(1)).found(machine);
+        assertThat(found.finding().conclusion().verdict()).isEqualTo(Verdict.CANNOT_TELL);
+        Prices prices = Prices.invented();
+        Prospect prospect = Prospect.of(found.belief(), prices, 1);
+        List<Tie> ties = new Ties(prospect, prices, Tool.usual(), machine.readings()).of(found.finding());
+        assertThat(ties).isNotEmpty();
+        Tie tie = ties.get(0);
+        assertThat(tie.matters()).isTrue();
+        assertThat(tie.separator()).isPresent();
+        assertThat(tie.separator().get().right()).isBetween(tie.settled(), 1.0);
     }
 }

@@ -2,7 +2,6 @@ package swashlight.findings.finding;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import swashlight.findings.cause.Action;
 import swashlight.findings.fit.Figures;
@@ -16,22 +15,19 @@ final class Concluding {
 
     private Concluding() {}
 
-    static Conclusion conclude(List<ActionFinding> actions, boolean contradiction, List<NextReading> next) {
+    static Conclusion conclude(List<ActionFinding> actions, boolean contradiction) {
         ActionFinding best = actions.get(0);
         List<CauseFinding> tied = tied(actions);
         boolean sameAction =
                 tied.stream().allMatch(cause -> cause.cause().actions().equals(Set.of(best.action())));
         Verdict verdict = contradiction || best.verdict() != Verdict.THIS ? Verdict.CANNOT_TELL : Verdict.THIS;
-        Optional<NextReading> separating =
-                verdict == Verdict.CANNOT_TELL ? next.stream().findFirst() : Optional.empty();
         return new Conclusion(
                 verdict,
                 best.action(),
                 tied.stream().map(cause -> cause.cause().key()).toList(),
                 sameAction,
                 contradiction,
-                separating,
-                words(verdict, best, tied, sameAction, contradiction, separating));
+                words(verdict, best, tied, sameAction, contradiction));
     }
 
     private static List<CauseFinding> tied(List<ActionFinding> actions) {
@@ -49,12 +45,7 @@ final class Concluding {
     }
 
     private static String words(
-            Verdict verdict,
-            ActionFinding best,
-            List<CauseFinding> tied,
-            boolean sameAction,
-            boolean contradiction,
-            Optional<NextReading> separating) {
+            Verdict verdict, ActionFinding best, List<CauseFinding> tied, boolean sameAction, boolean contradiction) {
         StringBuilder text = new StringBuilder();
         CauseFinding first = tied.get(0);
         if (verdict == Verdict.THIS) {
@@ -90,7 +81,6 @@ final class Concluding {
             int more = tied.size() - few.size();
             text.append("Not told apart: ").append(names(few)).append(more > 0 ? ", and " + more + " more. " : ". ");
         }
-        separating.ifPresent(next -> text.append("Next: ").append(next.words()).append('.'));
         return text.toString().trim();
     }
 

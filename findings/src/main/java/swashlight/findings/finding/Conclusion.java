@@ -1,7 +1,6 @@
 package swashlight.findings.finding;
 
 import java.util.List;
-import java.util.Optional;
 import swashlight.findings.cause.Action;
 
 /**
@@ -12,17 +11,10 @@ import swashlight.findings.cause.Action;
  * @param tied keys of the causes that share nine tenths of the probability, likeliest first
  * @param sameAction true when all tied causes call for the same action: telling them apart does not matter
  * @param contradiction true when no cause explains the readings without distrusting several of them
- * @param separating the reading that would separate best, when it matters
  * @param words in plain words
  */
 public record Conclusion(
-        Verdict verdict,
-        Action action,
-        List<String> tied,
-        boolean sameAction,
-        boolean contradiction,
-        Optional<NextReading> separating,
-        String words) {
+        Verdict verdict, Action action, List<String> tied, boolean sameAction, boolean contradiction, String words) {
     public Conclusion {
         tied = List.copyOf(tied);
     }

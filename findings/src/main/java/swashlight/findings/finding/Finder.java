@@ -24,7 +24,6 @@ import swashlight.findings.reading.MachineCase;
 public final class Finder {
     private static final double LEADING = 0.02; // probability of causes shown beside the readings, 1
     private static final int MOST_LEADING = 6;
-    private static final int MOST_NEXT = 5;
     private static final double SIZE_MATTERS_FROM = 0.05; // probability, 1
 
     private final FinderOptions options;
@@ -50,13 +49,13 @@ public final class Finder {
         List<CauseEvidence> leading = leading(posterior, order);
         List<ReadingFinding> table = table(intake, leading);
         Unknowns unknowns = new Unknowns(machine.drive(), new Rehearsal(readings).errors());
-        Missing missing = missing(machine, intake, unknowns, posterior, order);
+        Missing missing = missing(machine, intake, posterior, order);
         Effort effort = effort(posterior);
         Optional<WorstFit> worst = Doubt.worst(table, posterior, readings);
         boolean contradiction = Doubt.contradiction(posterior, readings);
         Finding finding = new Finding(
                 machine.name(),
-                Concluding.conclude(actions, contradiction, missing.readings()),
+                Concluding.conclude(actions, contradiction),
                 actions,
                 table,
                 worst,
@@ -177,21 +176,11 @@ public final class Finder {
         return table;
     }
 
-    private Missing missing(
-            MachineCase machine, Intake intake, Unknowns unknowns, Posterior posterior, List<Integer> order) {
+    private static Missing missing(MachineCase machine, Intake intake, Posterior posterior, List<Integer> order) {
         CauseEvidence best = posterior.causes().get(order.get(0));
         List<MissingCondition> conditions =
                 new ConditionCheck(machine.drive(), best.cause(), middle(best)).missing(intake.usable());
-        List<NextReading> next = options.suggestNext()
-                ? new Separation(
-                                machine.drive(),
-                                unknowns,
-                                posterior,
-                                order,
-                                options.inference().seed())
-                        .next(MOST_NEXT)
-                : List.of();
-        return new Missing(intake.unused(), conditions, next);
+        return new Missing(intake.unused(), conditions);
     }
 
     private static double[] middle(CauseEvidence evidence) {

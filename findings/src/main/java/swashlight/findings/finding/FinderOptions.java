@@ -7,20 +7,19 @@ import swashlight.findings.evidence.InferenceOptions;
  * How to find.
  *
  * @param inference seed and work put into weighing
- * @param suggestNext whether to look for the reading that would separate best
  * @param lore what is known of causes before reading
  */
-public record FinderOptions(InferenceOptions inference, boolean suggestNext, Lore lore) {
+public record FinderOptions(InferenceOptions inference, Lore lore) {
     private static final int SUSPECTS = 240;
 
     /** What a case on the desk gets. */
     public static FinderOptions usual(long seed) {
-        return new FinderOptions(InferenceOptions.usual(seed), true, Lore.seeds());
+        return new FinderOptions(InferenceOptions.usual(seed), Lore.seeds());
     }
 
     /** A quick look, for thousands of cases at once. */
     public static FinderOptions quick(long seed) {
-        return new FinderOptions(InferenceOptions.quick(seed), false, Lore.seeds());
+        return new FinderOptions(InferenceOptions.quick(seed), Lore.seeds());
     }
 
     /** How many machines stand for what is believed afterwards. */
@@ -28,13 +27,8 @@ public record FinderOptions(InferenceOptions inference, boolean suggestNext, Lor
         return SUSPECTS;
     }
 
-    /** The same without looking for a reading by knowledge alone. */
-    public FinderOptions withoutNext() {
-        return new FinderOptions(inference, false, lore);
-    }
-
     /** The same with other lore. */
     public FinderOptions with(Lore other) {
-        return new FinderOptions(inference, suggestNext, other);
+        return new FinderOptions(inference, other);
     }
 }

@@ -7,12 +7,10 @@ import java.util.List;
  *
  * @param unused readings that could not be used
  * @param conditions unstated ones that matter, worst first
- * @param readings not taken that would separate what is left, best first
  */
-public record Missing(List<UnusedReading> unused, List<MissingCondition> conditions, List<NextReading> readings) {
+public record Missing(List<UnusedReading> unused, List<MissingCondition> conditions) {
     public Missing {
         unused = List.copyOf(unused);
         conditions = List.copyOf(conditions);
-        readings = List.copyOf(readings);
     }
 }

@@ -11,7 +11,9 @@ public enum Verdict {
     NOT_THIS("not-this"),
     CANNOT_TELL("cannot-tell");
 
-    private static final double ENOUGH = 0.9; // 1
+    /** Probability from which something counts as certain, 1. Own choice. */
+    public static final double ENOUGH = 0.9;
+
     private static final double NEGLIGIBLE = 0.02; // 1
 
     private final String key;

@@ -75,6 +75,14 @@ public record Errand(Candidate reading, Set<Tool> tools, double time) {
         return tools;
     }
 
+    /** Tools it needs that are not at hand. */
+    public Set<Tool> lacking(Set<Tool> have) {
+        Set<Tool> lacking = EnumSet.noneOf(Tool.class);
+        lacking.addAll(tools);
+        lacking.removeAll(have);
+        return lacking;
+    }
+
     /** Time with warming up or cooling down, when the machine was last read hot, cold or never, s. */
     public double time(List<Reading> before) {
         double last = COLD_TO;

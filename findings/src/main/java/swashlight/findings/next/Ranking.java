@@ -3,7 +3,6 @@ package swashlight.findings.next;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +12,6 @@ import swashlight.findings.belief.Belief;
 import swashlight.findings.cause.Cause;
 import swashlight.findings.choice.Ledger;
 import swashlight.findings.cost.Prices;
-import swashlight.findings.finding.Candidate;
 import swashlight.findings.reading.Reading;
 
 /**
@@ -28,22 +26,16 @@ public record Ranking(List<ReadingWorth> possible, List<ReadingWorth> impossible
         impossible = List.copyOf(impossible);
     }
 
-    /** Ranks for a belief and a ledger of its options. */
-    public static Ranking of(
-            Belief belief, Ledger ledger, Prices prices, Set<Tool> have, List<Reading> before, long seed) {
-        List<Errand> errands = new ArrayList<>();
-        for (Candidate candidate : Candidate.of(belief.drive())) {
-            errands.add(Errand.of(candidate, prices));
-        }
-        Foreseen foreseen = Foreseen.of(belief, errands, seed);
-        Worth worth = worth(belief, ledger);
+    /** Ranks what is foreseen by a ledger of options. */
+    public static Ranking of(Prospect prospect, Ledger ledger, Prices prices, Set<Tool> have, List<Reading> before) {
+        List<Errand> errands = prospect.errands();
+        Foreseen foreseen = prospect.foreseen();
+        Worth worth = worth(prospect.belief(), ledger);
         List<ReadingWorth> possible = new ArrayList<>();
         List<ReadingWorth> impossible = new ArrayList<>();
         for (int e = 0; e < errands.size(); e++) {
             worth.weigh(foreseen.values(e), foreseen.errors(e), foreseen.solved(e));
-            Set<Tool> lacking = EnumSet.noneOf(Tool.class);
-            lacking.addAll(errands.get(e).tools());
-            lacking.removeAll(have);
+            Set<Tool> lacking = errands.get(e).lacking(have);
             double time = errands.get(e).time(before);
             ReadingWorth found =
                     new ReadingWorth(errands.get(e), time, prices.ofTime(time), worth.saving(), worth.gain(), lacking);

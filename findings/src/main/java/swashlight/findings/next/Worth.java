@@ -2,6 +2,7 @@ package swashlight.findings.next;
 
 import java.util.Arrays;
 import swashlight.findings.evidence.WildLaw;
+import swashlight.findings.finding.Verdict;
 
 /**
  * What one reading is worth before it is taken, exactly one step ahead over a crowd of suspects.
@@ -9,6 +10,8 @@ import swashlight.findings.evidence.WildLaw;
  * <pre>
  *   saving = min_o Σ_s w_s C(o, s) − ∫ min_o Σ_s w_s p(y | s) C(o, s) dy          currency
  *   gain   = ∫ Σ_a p(a, y) ln( p(a, y) / (p(a) p(y)) ) dy                         nat
+ *   told   = ∫ p(y) [max_a p(a | y) ≥ 0.9] dy                                      1
+ *   right  = ∫ max_a p(a, y) dy                                                    1
  *   p(y | s) = (1 − w) N(y; v_s, τ_s) + w N(y; v_s, W τ_s),   τ_s² = σ_s² + h_c²
  *
  *   v_s, σ_s   what suspect s shows, the instrument's error there     SI unit of the comparison
@@ -36,6 +39,8 @@ public final class Worth {
     private final double[] width;
     private double saving;
     private double gain;
+    private double decides;
+    private double right;
 
     /**
      * Over suspects.
@@ -68,6 +73,8 @@ public final class Worth {
         double[] shares = new double[value.length];
         double after = 0;
         double told = 0;
+        decides = 0;
+        right = 0;
         for (int k = 0; k <= edges.length; k++) {
             for (int s = 0; s < value.length; s++) {
                 double here = k == edges.length ? 1 : solved[s] ? below((edges[k] - value[s]) / width[s]) : 0;
@@ -77,6 +84,8 @@ public final class Worth {
             spread(shares, solved, edges.length + 1);
             after += mix(shares, mixed, joint);
             told += information(joint);
+            decides += decided(joint);
+            right += Arrays.stream(joint).max().orElse(0);
         }
         Arrays.fill(shares, 1);
         saving = Math.max(0, mix(shares, mixed, joint) - after);
@@ -130,6 +139,17 @@ public final class Worth {
             sum += part > 0 ? part * Math.log(part / all) : 0;
         }
         return sum;
+    }
+
+    /** Chance of a cell, if one action has as much of it as is called certain; else 0; unit 1. */
+    private static double decided(double[] joint) {
+        double all = 0;
+        double most = 0;
+        for (double part : joint) {
+            all += part;
+            most = Math.max(most, part);
+        }
+        return most >= Verdict.ENOUGH * all ? all : 0;
     }
 
     /** Fills the costs of options and the actions' shares; returns the least cost, 1 (currency). */
@@ -217,5 +237,15 @@ public final class Worth {
     /** Expected information about what is to be done, nat; unit 1. */
     public double gain() {
         return gain;
+    }
+
+    /** Chance that afterwards one action is as good as certain, 1. */
+    public double decides() {
+        return decides;
+    }
+
+    /** Expected chance of the action that is likeliest afterwards, 1. */
+    public double right() {
+        return right;
     }
 }

@@ -20,6 +20,7 @@ import swashlight.findings.cost.Prices;
 import swashlight.findings.finding.Finder;
 import swashlight.findings.finding.FinderOptions;
 import swashlight.findings.finding.Found;
+import swashlight.findings.next.Prospect;
 import swashlight.findings.next.Ranking;
 import swashlight.findings.next.ReadingWorth;
 import swashlight.findings.next.Tool;
@@ -33,7 +34,7 @@ class LedgerTest {
     @BeforeAll
     static void believe() {
         MachineCase nothing = new MachineCase("nothing read", true, "", DRIVE, List.of(), Set.of(), Set.of());
-        Found found = new Finder(FinderOptions.usual(1).withoutNext()).found(nothing);
+        Found found = new Finder(FinderOptions.usual(1)).found(nothing);
         belief = found.belief();
     }
 
@@ -114,13 +115,14 @@ class LedgerTest {
         Ledger ledger = Ledger.of(belief, prices, Hill.usual());
         Choice choice = Choice.of(belief, ledger, prices, Hill.usual());
         double most = choice.best().total() - choice.perfect();
-        Ranking all = Ranking.of(belief, ledger, prices, Set.of(Tool.values()), List.of(), 1);
+        Prospect prospect = Prospect.of(belief, prices, 1);
+        Ranking all = Ranking.of(prospect, ledger, prices, Set.of(Tool.values()), List.of());
         assertThat(all.impossible()).isEmpty();
         for (ReadingWorth reading : all.possible()) {
             assertThat(reading.saving()).isBetween(0.0, most + 1e-9);
         }
         assertThat(all.next()).isPresent();
-        Ranking level = Ranking.of(belief, ledger, prices, Set.of(Tool.TAPE, Tool.STOPWATCH), List.of(), 1);
+        Ranking level = Ranking.of(prospect, ledger, prices, Set.of(Tool.TAPE, Tool.STOPWATCH), List.of());
         assertThat(level.possible())
                 .isNotEmpty()
                 .allMatch(reading -> Set.of(Tool.TAPE, Tool.STOPWATCH)

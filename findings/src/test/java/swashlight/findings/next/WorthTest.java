@@ -46,6 +46,36 @@ class WorthTest {
         return worth.saving();
     }
 
+    /**
+     * Two equally likely causes d errors apart: how often one has nine tenths afterwards, here by quadrature, and where nothing is wild within a
+     * tenth of the closed form Φ((d²/2 − ln 9)/d) + Φ((−d²/2 − ln 9)/d) (log odds after a reading are normal, mean ± d²/2, spread d). A hundred
+     * cells blur the edge.
+     */
+    @Test
+    void howOftenAReadingDecides() {
+        NormalDistribution normal = new NormalDistribution();
+        for (double apart : new double[] {0.5, 2, 3, 5}) {
+            double[] value = new double[MANY];
+            int[] group = new int[MANY];
+            for (int s = 0; s < MANY; s++) {
+                group[s] = s % 2;
+                value[s] = apart * group[s];
+            }
+            Worth worth = new Worth(new double[MANY][1], group, group, ones(MANY));
+            worth.weigh(value, filled(1), all(true));
+            double exact = 0;
+            for (double y = -60; y < 66; y += 0.002) {
+                double one = density(y);
+                double other = density(y - apart);
+                exact += Math.max(one, other) >= 0.9 * (one + other) ? 0.002 * (one + other) / 2 : 0;
+            }
+            double half = apart * apart / 2;
+            double tame = normal.cumulativeProbability((half - Math.log(9)) / apart)
+                    + normal.cumulativeProbability((-half - Math.log(9)) / apart);
+            assertThat(worth.decides()).isCloseTo(exact, within(0.05)).isCloseTo(tame, within(0.1));
+        }
+    }
+
     /** Two causes d errors apart: the gain in nat is that of a binary signal in normal noise, here by quadrature; cost 1 for the wrong of two. */
     @Test
     void twoCausesAreToldApartAsTheyShould() {
