@@ -13,6 +13,9 @@ export function addGears(model) {
     const root = model.root;
     /** Frames that turn: 0 with the motor, then one a stage. */
     const shafts = [g.motorX, ...g.stages.map((stage) => stage.wheelX)].map((x) => model.frame(root, x, 0, 0));
+    shafts.forEach((shaft, i) => {
+        shaft.userData.phase = i ? meshPhase(g.stages[i - 1]) : 0;
+    });
     const ratios = [1];
     for (const stage of g.stages) ratios.push(-ratios[ratios.length - 1] * stage.ratio); // outside teeth turn the other way
     addMotorShaft(model, shafts[0]);
@@ -54,14 +57,12 @@ export function addGears(model) {
         if (!Number.isFinite(motor)) return;
         const sound = now.parameter("gears.connected") > 0.5;
         shafts.forEach((shaft, i) => {
-            const turn = motor / ratios[i];
-            shaft.rotation.z = (turn % (2 * Math.PI)) + (i ? meshPhase(g.stages[i - 1]) : 0);
-            shaft.userData.turn = turn;
+            shaft.rotation.z = motor / ratios[i] + shaft.userData.phase;
         });
         now.connected = sound;
     });
     model.readings.motorShaft = () => shafts[0].rotation.z;
-    model.readings.axleTurn = () => shafts[shafts.length - 1].userData.turn ?? 0;
+    model.readings.axleTurn = () => axle.rotation.z - axle.userData.phase;
     return axle;
 }
 

@@ -40,10 +40,10 @@ export function addWheels(model, axle) {
     }
     model.moves((now) => {
         // with a sheared key the wheels no longer follow the axle: they go by the ground
-        if (now.connected) turning.rotation.z = axle.rotation.z;
+        if (now.connected) turning.rotation.z = axle.rotation.z - axle.userData.phase;
         else if (Number.isFinite(now.signal("ground_speed"))) turning.rotation.z -= (forward(s) * now.signal("ground_speed") * 1000 * now.elapsed) / s.wheel.radius;
     });
-    model.readings.wheelTurn = () => (model.readings.axleTurn?.() ?? 0);
+    model.readings.wheelTurn = () => turning.rotation.z;
     addGround(model);
 }
 
