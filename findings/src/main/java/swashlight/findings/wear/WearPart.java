@@ -25,6 +25,8 @@ public record WearPart(String key, WearKind kind, Parameter moved, Optional<Para
     /** Density of kerosene, kg/m³ (handbook, from memory: 780 … 820). */
     public static final double TEST_DENSITY = 800;
 
+    private static final double SPRING_SHARE = 0.05; // of the highest force, 1, own estimate
+
     private static final List<WearPart> ALL = list();
 
     /** All, pump first. */
@@ -105,6 +107,34 @@ public record WearPart(String key, WearKind kind, Parameter moved, Optional<Para
             case FACE_SCORE, SCORE_A, SCORE_B, BRIDGE_SCORE -> moved.high();
             case SEAT_LEAK -> seatFlow(moved.high());
             case SPRING -> 0;
+        };
+    }
+
+    /**
+     * How well the usual gauge tells the number that follows from the part, one standard deviation: scatter, bias and shape.
+     *
+     * @param worn the number, SI unit of {@link #moved}
+     * @param sound the same before any wear, SI unit of {@link #moved}
+     */
+    public double known(double worn, double sound) {
+        Gauge gauge = kind.gauge();
+        double form = kind.form();
+        double shown = switch (kind) {
+            case PISTON_PLAY, WORST_PISTON -> 2 * worn;
+            case FLATNESS -> Math.max(0, worn - sound) / form;
+            case FACE_SCORE, SCORE_A, SCORE_B, BRIDGE_SCORE -> worn / form;
+            case SEAT_LEAK -> seatFlow(worn);
+            case SPRING -> 0;
+        };
+        double scatter = gauge.scatter(shown);
+        double read = Math.sqrt(scatter * scatter + gauge.biasSpread() * gauge.biasSpread());
+        double shape = kind.formSpread() * shown;
+        return switch (kind) {
+            case PISTON_PLAY, WORST_PISTON -> read / 2;
+            case FLATNESS, FACE_SCORE, SCORE_A, SCORE_B, BRIDGE_SCORE ->
+                Math.sqrt(form * form * read * read + shape * shape);
+            case SEAT_LEAK -> Math.sqrt(read * read + shape * shape) / seatFlow(1);
+            case SPRING -> SPRING_SHARE * moved.high(); // a force is not told by a length, only whether it is broken
         };
     }
 
