@@ -37,7 +37,7 @@ final class DecisionOptions {
                 Named.machineCase(session, Optional.ofNullable(file)),
                 seed,
                 file(session, "--counted", counted),
-                file(session, "--prices", prices),
+                Named.prices(session, Optional.ofNullable(prices)),
                 stated("--hill", hill),
                 stated("--load", load),
                 stated("--need", need),

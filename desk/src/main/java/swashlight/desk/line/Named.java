@@ -20,6 +20,10 @@ final class Named {
         return name.map(text -> new Stated(where, Desk.isDemo(text) ? text : file(session, text)));
     }
 
+    static Optional<Stated> prices(Session session, Optional<String> name) {
+        return name.map(text -> new Stated("--prices", Desk.isDemoPrices(text) ? text : file(session, text)));
+    }
+
     private static String file(Session session, String name) {
         return session.file(name).toString();
     }

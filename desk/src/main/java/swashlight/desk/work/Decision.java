@@ -1,6 +1,5 @@
 package swashlight.desk.work;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -12,7 +11,6 @@ import swashlight.desk.report.Line;
 import swashlight.desk.report.Measure;
 import swashlight.desk.report.Value;
 import swashlight.drive.description.Dimension;
-import swashlight.files.prices.PricesFiles;
 import swashlight.findings.belief.Belief;
 import swashlight.findings.choice.Choice;
 import swashlight.findings.choice.Hill;
@@ -41,7 +39,7 @@ record Decision(
         MachineCase machine =
                 inspection.filed(() -> CaseShelf.open(asked.machineCase())).machineCase();
         Prices prices = asked.prices()
-                .map(file -> inspection.filed(() -> PricesFiles.read(Path.of(file.text()))))
+                .map(file -> inspection.filed(() -> PricesShelf.open(file)))
                 .orElseGet(Prices::invented);
         Hill hill = hill(asked, inspection);
         Set<Tool> have = asked.have().map(stated -> tools(stated, inspection)).orElseGet(Tool::usual);

@@ -16,6 +16,7 @@ import swashlight.files.demo.DemoShelf;
 import swashlight.files.document.Source;
 import swashlight.files.drive.DriveFiles;
 import swashlight.files.machine.CaseFiles;
+import swashlight.files.prices.PricesFiles;
 import swashlight.files.wear.TeardownFiles;
 
 /** The invented drives and cases that come along: listed, printed, or written into a folder. */
@@ -34,8 +35,12 @@ final class DemoReport {
         List<List<Value>> teardowns = DemoShelf.teardowns().stream()
                 .map(name -> row(name, "teardown", TeardownFiles.demo(name).about()))
                 .toList();
-        List<List<Value>> rows =
-                Stream.of(drives, cases, teardowns).flatMap(List::stream).toList();
+        List<List<Value>> prices = DemoShelf.prices().stream()
+                .map(name -> row(name, "prices", PricesFiles.about(DemoShelf.prices(name))))
+                .toList();
+        List<List<Value>> rows = Stream.of(drives, cases, teardowns, prices)
+                .flatMap(List::stream)
+                .toList();
         return new Outcome.Answered(new Report(
                 "demo", List.of(Sentence.of("answer"), new Table("demos", columns, rows), Sentence.of("usage"))));
     }
@@ -93,6 +98,7 @@ final class DemoReport {
         DemoShelf.cases().forEach(name -> all.put(name, DemoShelf.machineCase(name)));
         DemoShelf.afterwards().forEach(name -> all.put(name, DemoShelf.machineCase(name)));
         DemoShelf.teardowns().forEach(name -> all.put(name, DemoShelf.teardown(name)));
+        DemoShelf.prices().forEach(name -> all.put(name, DemoShelf.prices(name)));
         return all;
     }
 }

@@ -288,6 +288,11 @@ public final class Desk {
         return name.startsWith(DemoShelf.PREFIX) || DemoShelf.drives().contains(name);
     }
 
+    /** Whether a name is that of demo prices, and not of a file. */
+    public static boolean isDemoPrices(String name) {
+        return name.startsWith(DemoShelf.PREFIX) || DemoShelf.prices().contains(name);
+    }
+
     private static Outcome answered(Function<Inspection, Outcome> question) {
         try {
             return question.apply(new Inspection());

@@ -46,7 +46,8 @@ class ShelvesTest {
                     .hasSize(DemoShelf.drives().size()
                             + DemoShelf.cases().size()
                             + DemoShelf.afterwards().size()
-                            + DemoShelf.teardowns().size());
+                            + DemoShelf.teardowns().size()
+                            + DemoShelf.prices().size());
         }
         assertThat(types("swashlight point --drive here/light-rider.yaml").code())
                 .isZero();

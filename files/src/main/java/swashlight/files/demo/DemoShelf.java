@@ -32,6 +32,8 @@ public final class DemoShelf {
     private static final List<String> AFTERWARDS = List.of("rider-belt-renewed");
     private static final List<String> TEARDOWNS = List.of("rider-opened");
 
+    private static final List<String> PRICES = List.of("small-workshop");
+
     private DemoShelf() {}
 
     /** Names of the drives. */
@@ -72,6 +74,16 @@ public final class DemoShelf {
     /** The text of a teardown. */
     public static Source teardown(String name) {
         return text(name, TEARDOWNS, "teardown-");
+    }
+
+    /** Names of the price lists. */
+    public static List<String> prices() {
+        return PRICES;
+    }
+
+    /** The text of a price list. */
+    public static Source prices(String name) {
+        return text(name, PRICES, "prices-");
     }
 
     private static Source text(String name, List<String> names, String prefix) {

@@ -12,6 +12,8 @@ import swashlight.findings.cost.Prices;
 
 /** A workshop's prices in a file. */
 public final class PricesFiles {
+    private static final int LONGEST_ABOUT = 5000; // characters
+
     private PricesFiles() {}
 
     /** The prices in a file; throws {@link InputFault} with every fault of it. */
@@ -25,6 +27,14 @@ public final class PricesFiles {
         Prices prices = new PricesReader(new Fields(DocumentReader.read(source, complaints), "", complaints)).read();
         complaints.check();
         return prices;
+    }
+
+    /** What a price list that comes along says about itself. */
+    public static String about(Source source) {
+        Complaints complaints = new Complaints(source.file());
+        return new Fields(DocumentReader.read(source, complaints), "", complaints)
+                .text("about", LONGEST_ABOUT)
+                .orElse("");
     }
 
     /** How long work may take. */

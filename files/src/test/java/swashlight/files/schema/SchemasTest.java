@@ -108,6 +108,19 @@ final class SchemasTest {
         assertThat(errors("teardown", teardown.text(), InputFormat.YAML)).isEmpty();
     }
 
+    static Stream<Source> prices() {
+        return DemoShelf.prices().stream().map(DemoShelf::prices);
+    }
+
+    @ParameterizedTest
+    @MethodSource("prices")
+    void pricesKeepToItAndSayThatTheyAreInvented(Source prices) {
+        assertThat(errors("prices", prices.text(), InputFormat.YAML)).isEmpty();
+        assertThat(prices.text()).contains("invented: true");
+        assertThat(PricesFiles.open(prices).currency()).isEqualTo("EUR");
+        assertThat(PricesFiles.about(prices)).contains("invented");
+    }
+
     @Test
     void papersKeepToIt() {
         String papers = "kind: papers\nparts:\n  motor-flatness: {most: 8 µm, mayBeLapped: true, source: page 7}\n"
