@@ -8,7 +8,6 @@ import { bypassShare } from "./unit.js";
 
 /** @typedef {import("./model.js").Model} Model */
 /** @typedef {import("./sizes.js").UnitSizes} UnitSizes */
-/** @typedef {import("./build.js").Pair} Pair */
 
 const HATCH = (3 * Math.PI) / 4;
 const Z_AXIS = new Matrix4().makeRotationX(Math.PI / 2); // what is built along y lies along z
@@ -121,6 +120,10 @@ function addPassages(model, frame, pumpFrame, motorFrame) {
     }
 }
 
+/** Flow through a sharp hole, m³/s (physics, section 3). @param {import("./now.js").Now} now @param {number} area m² @param {number} difference Pa */
+export const throughHole = (now, area, difference) =>
+    (0.65 * area * Math.sqrt(2 / now.parameter("oil.density15")) * difference) / (difference * difference + 20e3 ** 2) ** 0.25 || 0;
+
 export const MARK_SPACING = 9; // mm, as the shader draws them
 
 /**
@@ -172,8 +175,18 @@ function addBypass(model, frame) {
             b.ring(0, radius * 0.9, s.legHalf + 1.1 * s.unit, s.legHalf + 1.5 * s.unit, 14); // knob
             b.home();
         }, look, sliding);
+        const across = model.item("bypass", { parent: frame, inside: true });
+        const way = model.oil(across, (b) => void b.swept([new Vector3(x, 0, z), new Vector3(-x, 0, z)], radius * 0.95, 12));
+        const fill = /** @type {import("three").ShaderMaterial} */ (way.material);
         model.moves((now) => {
-            sliding.position.x = bypassShare(now) * x * 0.9;
+            const share = bypassShare(now);
+            sliding.position.x = share * x * 0.9;
+            across.group.scale.setScalar(share > 1e-3 ? 1 : 0);
+            const [a, b] = [now.signal("pressure_a"), now.signal("pressure_b")];
+            const { rgb, band } = now.oil(Math.max(a, b));
+            fill.uniforms.tone.value.setRGB(rgb[0], rgb[1], rgb[2], "");
+            fill.uniforms.bandAll.value = band;
+            moveMarks(fill, now, throughHole(now, share * area * 1e-6, a - b), Math.PI * radius * radius);
         });
     } else {
         const radius = 0.18 * s.unit;
@@ -213,6 +226,3 @@ function jag(b, from, to, z, width, height) {
     const path = Array.from({ length: steps + 1 }, (_, i) => new Vector3(from + ((to - from) * i) / steps, ((i % 2) - 0.5) * height * 0.5, z + ((i % 3) - 1) * width * 1.5));
     b.swept(path, width, 5);
 }
-
-/** @type {Pair[]} */
-export const NONE = [];

@@ -3,6 +3,7 @@
  * second of the picture.
  */
 import { Matrix4, Vector3 } from "three";
+import { throughHole } from "./centre.js";
 import { polar } from "./outlines.js";
 import { sphere } from "./plates.js";
 import { blockAway } from "./unit.js";
@@ -108,8 +109,7 @@ function addFaceDrops(model, pumpFrame, motorFrame) {
         const area = s.get(`loop.crack${key}`);
         if (area <= 0) continue;
         addDrops(model, frame, `passage-${key.toLowerCase()}`, 1, (now) => {
-            const pressure = now.signal(`pressure_${key.toLowerCase()}`) - 101325;
-            return pressure > 0 ? 0.65 * area * Math.sqrt((2 * pressure) / now.parameter("oil.density15")) : 0;
+            return throughHole(now, area, now.signal(`pressure_${key.toLowerCase()}`) - 101325);
         }, (_, __, from, way) => {
             from.set(side * s.legHalf, 0, 0);
             way.set(side * s.unit * 1.6, -0.5 * s.unit, 0);
