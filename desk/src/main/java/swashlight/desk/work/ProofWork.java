@@ -36,7 +36,7 @@ final class ProofWork {
                         .machineCase());
         after.ifPresent(machine -> comparable(before, machine));
         inspection.close();
-        Finder finder = new Finder(FinderOptions.usual(asked.seed()).withoutNext());
+        Finder finder = new Finder(FinderOptions.usual(asked.seed()));
         Found found = finder.found(before);
         if (after.isEmpty()) {
             ProofPlan plan = ProofPlan.of(before, found.belief(), done, asked.seed());
