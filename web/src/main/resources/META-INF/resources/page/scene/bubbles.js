@@ -27,7 +27,10 @@ function addPassageBubbles(model) {
     const s = model.sizes;
     const each = 14;
     const length = -s.pumpZ - 0.2 * s.motor.diameter;
-    for (const [key, side] of /** @type {const} */ ([["a", 1], ["b", -1]])) {
+    for (const [key, side] of /** @type {const} */ ([
+        ["a", 1],
+        ["b", -1],
+    ])) {
         const item = model.item(`passage-${key}`, { parent: model.frame(model.root, s.motorX, 0, 0), inside: true });
         const bubbles = model.many(item, each, (b) => sphere(b, s.passage.radius * 0.16, 6));
         item.fills[0].uniforms.tone.value = new Color(0.98, 0.98, 1);
@@ -41,7 +44,11 @@ function addPassageBubbles(model) {
             for (let i = 0; i < bubbles.count; i++) {
                 const z = s.pumpZ + (length * (i + 0.5)) / each;
                 const x = s.pump.pitch + ((s.motor.pitch - s.pump.pitch) * (i + 0.5)) / each;
-                m.makeScale(size, size, size).setPosition(side * x + s.passage.radius * 0.92 * Math.sin(i * 2.4), s.passage.radius * 0.92 * Math.cos(i * 2.4), z);
+                m.makeScale(size, size, size).setPosition(
+                    side * x + s.passage.radius * 0.92 * Math.sin(i * 2.4),
+                    s.passage.radius * 0.92 * Math.cos(i * 2.4),
+                    z,
+                );
                 bubbles.setMatrixAt(i, m);
             }
             bubbles.instanceMatrix.needsUpdate = true;
@@ -76,7 +83,12 @@ function addGalleryAir(model) {
     });
 }
 
-/** Bubbles in chambers whose oil is missing. @param {Model} model @param {import("three").Object3D} frame @param {import("./sizes.js").UnitSizes} unit */
+/**
+ * Bubbles in chambers whose oil is missing.
+ * @param {Model} model
+ * @param {import("three").Object3D} frame
+ * @param {import("./sizes.js").UnitSizes} unit
+ */
 function addChamberBubbles(model, frame, unit) {
     const key = /** @type {"pump" | "motor"} */ (unit.place);
     const each = 6;

@@ -58,10 +58,7 @@ export class Build {
         for (let i = 0; i < segments; i++) {
             const a = (FULL_TURN * i) / segments;
             const b = (FULL_TURN * (i + 1)) / segments;
-            this.line(
-                [radius * Math.sin(a), y, radius * Math.cos(a)],
-                [radius * Math.sin(b), y, radius * Math.cos(b)],
-            );
+            this.line([radius * Math.sin(a), y, radius * Math.cos(a)], [radius * Math.sin(b), y, radius * Math.cos(b)]);
         }
     }
 
@@ -108,7 +105,15 @@ export class Build {
 
     /** A tube or disc about y. @param {number} inner @param {number} outer @param {number} from @param {number} to */
     ring(inner, outer, from, to, segments = 32) {
-        return this.turned([[inner, from], [outer, from], [outer, to], [inner, to]], segments);
+        return this.turned(
+            [
+                [inner, from],
+                [outer, from],
+                [outer, to],
+                [inner, to],
+            ],
+            segments,
+        );
     }
 
     /**
@@ -163,7 +168,12 @@ export class Build {
 
     /** A box. @param {number[]} low three numbers @param {number[]} high three numbers */
     box(low, high) {
-        const outline = /** @type {Pair[]} */ ([[low[0], low[2]], [high[0], low[2]], [high[0], high[2]], [low[0], high[2]]]);
+        const outline = /** @type {Pair[]} */ ([
+            [low[0], low[2]],
+            [high[0], low[2]],
+            [high[0], high[2]],
+            [low[0], high[2]],
+        ]);
         return this.extruded(outline, [], low[1], high[1]);
     }
 
@@ -184,13 +194,23 @@ export class Build {
             const next = length + path[i].distanceTo(path[i + 1]);
             for (let j = 0; j < sides; j++) {
                 const [a, b, c, d] = [at(i, j), at(i, j + 1), at(i + 1, j), at(i + 1, j + 1)];
-                for (const [v, s] of /** @type {const} */ ([[a, length], [b, length], [c, next], [c, next], [b, length], [d, next]])) {
+                for (const [v, s] of /** @type {const} */ ([
+                    [a, length],
+                    [b, length],
+                    [c, next],
+                    [c, next],
+                    [b, length],
+                    [d, next],
+                ])) {
                     this.corner(v.p.x, v.p.y, v.p.z, v.n.x, v.n.y, v.n.z, s);
                 }
             }
             length = next;
         }
-        for (const [i, sign] of /** @type {const} */ ([[0, -1], [path.length - 1, 1]])) {
+        for (const [i, sign] of /** @type {const} */ ([
+            [0, -1],
+            [path.length - 1, 1],
+        ])) {
             const t = rings[i].forward;
             for (let j = 0; j < sides; j++) {
                 const [a, b] = sign > 0 ? [at(i, j), at(i, j + 1)] : [at(i, j + 1), at(i, j)];
@@ -236,7 +256,8 @@ function keptOnce(columns, fine, count) {
     let from = 0;
     columns.forEach((column, c) => {
         const own = widths[c];
-        for (let row = 0; row < count; row++) for (let j = 0; j < own; j++) rounded[row * width + from + j] = Math.round(column[row * own + j] * fine[c]);
+        for (let row = 0; row < count; row++)
+            for (let j = 0; j < own; j++) rounded[row * width + from + j] = Math.round(column[row * own + j] * fine[c]);
         from += own;
     });
     const size = 2 ** Math.ceil(Math.log2(count * 2 + 2));
@@ -297,7 +318,10 @@ function framesAlong(path) {
     /** @type {{ forward: Vector3, side: Vector3, up: Vector3 }[]} */
     const frames = [];
     for (let i = 0; i < path.length; i++) {
-        const forward = path[Math.min(i + 1, path.length - 1)].clone().sub(path[Math.max(i - 1, 0)]).normalize();
+        const forward = path[Math.min(i + 1, path.length - 1)]
+            .clone()
+            .sub(path[Math.max(i - 1, 0)])
+            .normalize();
         const last = frames[i - 1];
         const side = last ? last.side.clone() : Math.abs(forward.y) < 0.9 ? new Vector3(0, 1, 0) : new Vector3(1, 0, 0);
         side.addScaledVector(forward, -side.dot(forward)).normalize();

@@ -26,13 +26,17 @@ export function addCase(model) {
     const thick = 0.32 * s.unit;
     addUpper(model, { inner, outer, flange, humpInner, humpOuter, holes, thick });
     addLower(model, { inner, outer, flange, humpInner, humpOuter, holes, thick });
-    model.solid("case-upper", (b) => {
-        for (const [x, z] of bolts) {
-            b.at(new Matrix4().makeTranslation(x, thick, z));
-            b.extruded(circle(0.28 * s.unit, 6), [], 0, 0.24 * s.unit);
-        }
-        b.home();
-    }, { tone: 0.5, away: [0, apartUp(s), 0] });
+    model.solid(
+        "case-upper",
+        (b) => {
+            for (const [x, z] of bolts) {
+                b.at(new Matrix4().makeTranslation(x, thick, z));
+                b.extruded(circle(0.28 * s.unit, 6), [], 0, 0.24 * s.unit);
+            }
+            b.home();
+        },
+        { tone: 0.5, away: [0, apartUp(s), 0] },
+    );
     addMagnets(model);
     addOil(model, inner);
 }
@@ -47,7 +51,8 @@ const apartDown = (s) => 7 * s.unit;
 function planCorners(s) {
     /** @type {Pair[]} */
     const corners = [];
-    const rect = (/** @type {number} */ x0, /** @type {number} */ z0, /** @type {number} */ x1, /** @type {number} */ z1) => corners.push([x0, z0], [x1, z0], [x1, z1], [x0, z1]);
+    const rect = (/** @type {number} */ x0, /** @type {number} */ z0, /** @type {number} */ x1, /** @type {number} */ z1) =>
+        corners.push([x0, z0], [x1, z0], [x1, z1], [x0, z1]);
     const half = Math.max(s.legHalf + 0.4 * s.unit, s.motor.blockRadius, s.case.towerHalfX) + s.margin - 0.25 * s.unit;
     rect(s.motorX - half, s.case.towerZ0, s.motorX + half, s.motorEnd);
     for (const stage of s.gears.stages) {
@@ -64,8 +69,17 @@ function planCorners(s) {
 function gearCorners(s) {
     const d = s.gears.differential;
     const last = s.gears.last;
-    return [...s.gears.stages.map((stage) => ({ x: stage.wheelX, reach: stage.large + stage.module, z0: stage.z0, z1: stage.z1 })), { x: 0, reach: d.radius, z0: last.z0 - d.length, z1: last.z1 }].flatMap(
-        ({ x, reach, z0, z1 }) => /** @type {Pair[]} */ ([[x - reach, z0], [x + reach, z0], [x + reach, z1], [x - reach, z1]]),
+    return [
+        ...s.gears.stages.map((stage) => ({ x: stage.wheelX, reach: stage.large + stage.module, z0: stage.z0, z1: stage.z1 })),
+        { x: 0, reach: d.radius, z0: last.z0 - d.length, z1: last.z1 },
+    ].flatMap(
+        ({ x, reach, z0, z1 }) =>
+            /** @type {Pair[]} */ ([
+                [x - reach, z0],
+                [x + reach, z0],
+                [x + reach, z1],
+                [x - reach, z1],
+            ]),
     );
 }
 
@@ -94,30 +108,39 @@ function addUpper(model, { inner, outer, flange, humpInner, humpOuter, holes, th
     const s = model.sizes;
     const box = s.case;
     const half = box.towerHalfX;
-    const tower = (/** @type {number} */ more) => roundBox(s.motorX - half - more, box.towerZ0 - more, s.motorX + half + more, box.towerZ1 + more, 0.9 * s.unit + more);
+    const tower = (/** @type {number} */ more) =>
+        roundBox(s.motorX - half - more, box.towerZ0 - more, s.motorX + half + more, box.towerZ1 + more, 0.9 * s.unit + more);
     const shaft = circle(s.pump.shaftRadius * 1.25, 20, s.motorX, s.pumpZ);
     const apart = meet(humpOuter, tower(s.wall)) ? box.roof : box.base; // where hump and tower would run into each other they share one roof
-    model.solid("case-upper", (b) => {
-        b.extruded(flange, [inner, ...holes], 0.02, thick);
-        b.extruded(outer, [inner], thick, apart);
-        if (apart === box.base) {
-            b.extruded(outer, [tower(0), humpInner], box.base, box.base + s.wall);
-            b.extruded(humpOuter, [humpInner], box.base + s.wall, box.roof);
-            b.extruded(humpOuter, [], box.roof, box.roof + s.wall);
-        } else b.extruded(outer, [tower(0)], apart, apart + s.wall);
-        b.extruded(tower(s.wall), [tower(0)], apart + s.wall, Math.max(box.tower, apart + 1.2 * s.wall));
-        b.extruded(tower(s.wall), [shaft], Math.max(box.tower, apart + 1.2 * s.wall), Math.max(box.tower, apart + 1.2 * s.wall) + s.wall);
-        b.at(new Matrix4().makeTranslation(s.motorX, 0, s.pumpZ));
-        b.ring(s.pump.shaftRadius * 1.25, s.pump.shaftRadius * 2.2, box.tower + s.wall, box.tower + 0.45 * s.unit, 24);
-        b.home();
-        horns(b, s, 1, outer);
-        fins(b, s, humpInner);
-    }, { tone: 0.12, warmth: 0.5, hatch: Math.PI / 4, housing: true, away: [0, apartUp(s), 0] });
+    model.solid(
+        "case-upper",
+        (b) => {
+            b.extruded(flange, [inner, ...holes], 0.02, thick);
+            b.extruded(outer, [inner], thick, apart);
+            if (apart === box.base) {
+                b.extruded(outer, [tower(0), humpInner], box.base, box.base + s.wall);
+                b.extruded(humpOuter, [humpInner], box.base + s.wall, box.roof);
+                b.extruded(humpOuter, [], box.roof, box.roof + s.wall);
+            } else b.extruded(outer, [tower(0)], apart, apart + s.wall);
+            b.extruded(tower(s.wall), [tower(0)], apart + s.wall, Math.max(box.tower, apart + 1.2 * s.wall));
+            b.extruded(tower(s.wall), [shaft], Math.max(box.tower, apart + 1.2 * s.wall), Math.max(box.tower, apart + 1.2 * s.wall) + s.wall);
+            b.at(new Matrix4().makeTranslation(s.motorX, 0, s.pumpZ));
+            b.ring(s.pump.shaftRadius * 1.25, s.pump.shaftRadius * 2.2, box.tower + s.wall, box.tower + 0.45 * s.unit, 24);
+            b.home();
+            horns(b, s, 1, outer);
+            fins(b, s, humpInner);
+        },
+        { tone: 0.12, warmth: 0.5, hatch: Math.PI / 4, housing: true, away: [0, apartUp(s), 0] },
+    );
 }
 
 /** Whether the boxes about two outlines overlap. @param {Pair[]} a @param {Pair[]} b */
 function meet(a, b) {
-    return [0, 1].every((axis) => Math.min(...a.map((p) => p[axis])) < Math.max(...b.map((p) => p[axis])) && Math.min(...b.map((p) => p[axis])) < Math.max(...a.map((p) => p[axis])));
+    return [0, 1].every(
+        (axis) =>
+            Math.min(...a.map((p) => p[axis])) < Math.max(...b.map((p) => p[axis])) &&
+            Math.min(...b.map((p) => p[axis])) < Math.max(...a.map((p) => p[axis])),
+    );
 }
 
 /** @param {Model} model @param {Plan} plan */
@@ -127,26 +150,48 @@ function addLower(model, { inner, outer, flange, humpInner, humpOuter, holes, th
     const sump = (/** @type {number} */ more) => circle(box.sump.radius + more, 36, s.motorX, s.pumpZ);
     const shared = meet(humpOuter, sump(s.wall));
     const floor = shared ? Math.min(box.bottom, box.sump.bottom) : -box.base;
-    model.solid("case-lower", (b) => {
-        b.extruded(flange, [inner, ...holes], -thick, -0.02);
-        b.extruded(outer, [inner], floor, -thick);
-        if (shared) b.extruded(outer, [], floor - s.wall, floor);
-        else {
-            b.extruded(outer, [sump(0), humpInner], floor - s.wall, floor);
-            for (const [hole, wall, bottom] of /** @type {const} */ ([[sump(0), sump(s.wall), box.sump.bottom], [humpInner, humpOuter, -box.roof]])) {
-                b.extruded(wall, [hole], bottom, floor - s.wall);
-                b.extruded(wall, [], bottom - s.wall, bottom);
+    model.solid(
+        "case-lower",
+        (b) => {
+            b.extruded(flange, [inner, ...holes], -thick, -0.02);
+            b.extruded(outer, [inner], floor, -thick);
+            if (shared) b.extruded(outer, [], floor - s.wall, floor);
+            else {
+                b.extruded(outer, [sump(0), humpInner], floor - s.wall, floor);
+                for (const [hole, wall, bottom] of /** @type {const} */ ([
+                    [sump(0), sump(s.wall), box.sump.bottom],
+                    [humpInner, humpOuter, -box.roof],
+                ])) {
+                    b.extruded(wall, [hole], bottom, floor - s.wall);
+                    b.extruded(wall, [], bottom - s.wall, bottom);
+                }
             }
-        }
-        horns(b, s, -1, outer);
-    }, { tone: 0.17, warmth: 0.5, hatch: (3 * Math.PI) / 4, housing: true, away: [0, -apartDown(s), 0] });
+            horns(b, s, -1, outer);
+        },
+        { tone: 0.17, warmth: 0.5, hatch: (3 * Math.PI) / 4, housing: true, away: [0, -apartDown(s), 0] },
+    );
 }
 
-/** Half tubes round the axle shafts, from the hull's side outwards. @param {import("./build.js").Build} b @param {import("./sizes.js").Sizes} s @param {1 | -1} up @param {Pair[]} outer */
+/**
+ * Half tubes round the axle shafts, from the hull's side outwards.
+ * @param {import("./build.js").Build} b
+ * @param {import("./sizes.js").Sizes} s
+ * @param {1 | -1} up
+ * @param {Pair[]} outer
+ */
 function horns(b, s, up, outer) {
     const box = s.case;
-    const reach = (/** @type {Pair[]} */ loop, /** @type {1 | -1} */ side) => side * Math.max(...loop.filter(([x]) => Math.abs(x) < box.hornRadius * 1.4).map(([, z]) => side * z), side * (side > 0 ? s.gears.last.z1 : s.gears.last.z0 - s.gears.differential.length));
-    const half = (/** @type {number} */ radius) => Array.from({ length: 13 }, (_, i) => /** @type {Pair} */ ([radius * Math.cos((Math.PI * i) / 12), -up * Math.max(0.02, radius * Math.sin((Math.PI * i) / 12))]));
+    const reach = (/** @type {Pair[]} */ loop, /** @type {1 | -1} */ side) =>
+        side *
+        Math.max(
+            ...loop.filter(([x]) => Math.abs(x) < box.hornRadius * 1.4).map(([, z]) => side * z),
+            side * (side > 0 ? s.gears.last.z1 : s.gears.last.z0 - s.gears.differential.length),
+        );
+    const half = (/** @type {number} */ radius) =>
+        Array.from(
+            { length: 13 },
+            (_, i) => /** @type {Pair} */ ([radius * Math.cos((Math.PI * i) / 12), -up * Math.max(0.02, radius * Math.sin((Math.PI * i) / 12))]),
+        );
     const shell = [...half(box.hornRadius), ...half(s.gears.axleRadius * 1.12).reverse()];
     b.at(Z_AXIS);
     const [low, high] = [reach(outer, -1), reach(outer, 1)];
@@ -155,7 +200,12 @@ function horns(b, s, up, outer) {
     b.home();
 }
 
-/** Ribs on the roof, as many as its size asks for; those clogged are filled (heat.finShare). @param {import("./build.js").Build} b @param {import("./sizes.js").Sizes} s @param {Pair[]} inner */
+/**
+ * Ribs on the roof, as many as its size asks for; those clogged are filled (heat.finShare).
+ * @param {import("./build.js").Build} b
+ * @param {import("./sizes.js").Sizes} s
+ * @param {Pair[]} inner
+ */
 function fins(b, s, inner) {
     const box = s.case;
     const zs = inner.map(([, z]) => z);
@@ -185,16 +235,27 @@ function across(loop, z) {
 /** Two ring magnets on the sump's floor, beside the filter. @param {Model} model */
 function addMagnets(model) {
     const s = model.sizes;
-    model.solid("magnets", (b) => {
-        for (const [x, z] of [[s.motorX, -0.5 * s.legWall], [s.motorX, s.motor.blockLength]]) {
-            b.at(new Matrix4().makeTranslation(x, -s.case.base, z));
-            b.ring(0.28 * s.unit, 0.62 * s.unit, 0, 0.3 * s.unit, 20);
-        }
-        b.home();
-    }, { tone: 0.85, hatch: -Math.PI / 4, away: [0, -apartDown(s) * 0.75, 0] });
+    model.solid(
+        "magnets",
+        (b) => {
+            for (const [x, z] of [
+                [s.motorX, -0.5 * s.legWall],
+                [s.motorX, s.motor.blockLength],
+            ]) {
+                b.at(new Matrix4().makeTranslation(x, -s.case.base, z));
+                b.ring(0.28 * s.unit, 0.62 * s.unit, 0, 0.3 * s.unit, 20);
+            }
+            b.home();
+        },
+        { tone: 0.85, hatch: -Math.PI / 4, away: [0, -apartDown(s) * 0.75, 0] },
+    );
 }
 
-/** The oil's surface: level with the world while the drive stands on a slope; lower when some of the filter is uncovered. @param {Model} model @param {Pair[]} inner */
+/**
+ * The oil's surface: level with the world while the drive stands on a slope; lower when some of the filter is uncovered.
+ * @param {Model} model
+ * @param {Pair[]} inner
+ */
 function addOil(model, inner) {
     const s = model.sizes;
     const uncovered = s.get("makeUp.uncoveredShare");

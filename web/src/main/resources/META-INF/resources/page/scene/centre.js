@@ -51,7 +51,12 @@ function addLegs(model, frame) {
     );
 }
 
-/** A port face: lands and kidneys, in the frame of its unit (face at y = 0). @param {Model} model @param {UnitSizes} unit @param {import("three").Object3D} frame */
+/**
+ * A port face: lands and kidneys, in the frame of its unit (face at y = 0).
+ * @param {Model} model
+ * @param {UnitSizes} unit
+ * @param {import("three").Object3D} frame
+ */
 function addFace(model, unit, frame) {
     const depth = 0.22 * unit.diameter;
     const kidneys = [Math.PI / 2, -Math.PI / 2].map((centre) => kidney(unit.kidneyInner, unit.kidneyOuter, centre, unit.kidneySpan, 12));
@@ -59,13 +64,23 @@ function addFace(model, unit, frame) {
     const item = model.solid(
         `${unit.place}-face`,
         (b) => {
-            b.extruded(circle(unit.landOuter, 32), [circle(Math.max(unit.landInner, unit.shaftRadius * 1.05), 24), ...kidneys], -depth, 0, 1, "loops");
+            b.extruded(
+                circle(unit.landOuter, 32),
+                [circle(Math.max(unit.landInner, unit.shaftRadius * 1.05), 24), ...kidneys],
+                -depth,
+                0,
+                1,
+                "loops",
+            );
         },
         look,
     );
     const dark = { ...look, tone: 1.35, housing: false };
     const { a, b: sideB, bridge } = unit.scores;
-    for (const [score, centre] of /** @type {const} */ ([[a, Math.PI / 2], [sideB, -Math.PI / 2]])) {
+    for (const [score, centre] of /** @type {const} */ ([
+        [a, Math.PI / 2],
+        [sideB, -Math.PI / 2],
+    ])) {
         if (score.depth <= 0) continue;
         const half = score.width / 2 / unit.kidneyOuter;
         model.body(item, (b) => b.extruded(sector(unit.kidneyOuter, unit.landOuter, centre - half, centre + half, 3), [], -0.1, 0.12), dark);
@@ -77,11 +92,19 @@ function addFace(model, unit, frame) {
     }
 }
 
-/** @param {Model} model @param {import("three").Object3D} frame @param {import("three").Object3D} pumpFrame @param {import("three").Object3D} motorFrame */
+/**
+ * @param {Model} model
+ * @param {import("three").Object3D} frame
+ * @param {import("three").Object3D} pumpFrame
+ * @param {import("three").Object3D} motorFrame
+ */
 function addPassages(model, frame, pumpFrame, motorFrame) {
     const s = model.sizes;
     const radius = s.passage.radius * 0.985;
-    for (const [key, side] of /** @type {const} */ ([["a", 1], ["b", -1]])) {
+    for (const [key, side] of /** @type {const} */ ([
+        ["a", 1],
+        ["b", -1],
+    ])) {
         const item = model.item(`passage-${key}`, { parent: frame, inside: true });
         const path = [
             ...bend(
@@ -95,9 +118,20 @@ function addPassages(model, frame, pumpFrame, motorFrame) {
             new Vector3(side * s.motor.pitch, 0, -0.2 * s.motor.diameter),
         ];
         const main = model.oil(item, (b) => void b.swept(path, radius, 12));
-        const blind = model.oil(item, (b) => void b.swept([new Vector3(side * s.pump.pitch, 0, s.pumpZ), new Vector3(side * s.pump.pitch, 0, s.legEnd + 0.35 * s.unit)], radius * 0.98, 12));
+        const blind = model.oil(
+            item,
+            (b) =>
+                void b.swept(
+                    [new Vector3(side * s.pump.pitch, 0, s.pumpZ), new Vector3(side * s.pump.pitch, 0, s.legEnd + 0.35 * s.unit)],
+                    radius * 0.98,
+                    12,
+                ),
+        );
         const bodies = [main, blind];
-        for (const [unit, parent] of /** @type {const} */ ([[s.pump, pumpFrame], [s.motor, motorFrame]])) {
+        for (const [unit, parent] of /** @type {const} */ ([
+            [s.pump, pumpFrame],
+            [s.motor, motorFrame],
+        ])) {
             const shape = kidney(unit.kidneyInner + 0.08, unit.kidneyOuter - 0.08, (side * Math.PI) / 2, unit.kidneySpan - 0.01, 12);
             bodies.push(model.oil(item, (b) => void b.extruded(shape, [], -0.24 * unit.diameter, -0.05, 1, false), parent));
         }
@@ -148,7 +182,13 @@ function bend(from, corner, to, radius) {
     const points = [from, start];
     for (let i = 1; i < 6; i++) {
         const t = i / 6;
-        points.push(start.clone().multiplyScalar((1 - t) ** 2).addScaledVector(corner, 2 * t * (1 - t)).addScaledVector(end, t * t));
+        points.push(
+            start
+                .clone()
+                .multiplyScalar((1 - t) ** 2)
+                .addScaledVector(corner, 2 * t * (1 - t))
+                .addScaledVector(end, t * t),
+        );
     }
     points.push(end);
     return points;
@@ -168,13 +208,18 @@ function addBypass(model, frame) {
         const z = s.legEnd + 0.35 * s.unit + radius * 1.4;
         const x = s.pump.pitch;
         item.home.set(0, 0, z);
-        model.body(item, (b) => {
-            b.at(new Matrix4().makeRotationZ(-Math.PI / 2));
-            b.ring(0, radius * 0.5, -x, s.legHalf + 1.1 * s.unit, 14); // stem
-            b.ring(0, radius, -x * 0.45, x * 0.45, 18); // shuts the way across
-            b.ring(0, radius * 0.9, s.legHalf + 1.1 * s.unit, s.legHalf + 1.5 * s.unit, 14); // knob
-            b.home();
-        }, look, sliding);
+        model.body(
+            item,
+            (b) => {
+                b.at(new Matrix4().makeRotationZ(-Math.PI / 2));
+                b.ring(0, radius * 0.5, -x, s.legHalf + 1.1 * s.unit, 14); // stem
+                b.ring(0, radius, -x * 0.45, x * 0.45, 18); // shuts the way across
+                b.ring(0, radius * 0.9, s.legHalf + 1.1 * s.unit, s.legHalf + 1.5 * s.unit, 14); // knob
+                b.home();
+            },
+            look,
+            sliding,
+        );
         const across = model.item("bypass", { parent: frame, inside: true });
         const way = model.oil(across, (b) => void b.swept([new Vector3(x, 0, z), new Vector3(-x, 0, z)], radius * 0.95, 12));
         const fill = /** @type {import("three").ShaderMaterial} */ (way.material);
@@ -190,12 +235,17 @@ function addBypass(model, frame) {
         });
     } else {
         const radius = 0.18 * s.unit;
-        model.body(item, (b) => {
-            b.at(Z_AXIS);
-            const [x, z] = polar(s.motor.landInner * 0.75, 0);
-            b.extruded(circle(radius, 12, x, z), [], -s.legWall - 1.2 * s.unit, 0);
-            b.home();
-        }, look, sliding);
+        model.body(
+            item,
+            (b) => {
+                b.at(Z_AXIS);
+                const [x, z] = polar(s.motor.landInner * 0.75, 0);
+                b.extruded(circle(radius, 12, x, z), [], -s.legWall - 1.2 * s.unit, 0);
+                b.home();
+            },
+            look,
+            sliding,
+        );
         model.moves((now) => {
             sliding.position.z = bypassShare(now) * lift * 2;
         });
@@ -204,13 +254,20 @@ function addBypass(model, frame) {
     model.readings.bypass = () => Math.max(sliding.position.x, sliding.position.z);
 }
 
-/** A crack is a jagged dark line where the oil goes: through the wall of A or B, or across between them. @param {Model} model @param {import("three").Object3D} frame */
+/**
+ * A crack is a jagged dark line where the oil goes: through the wall of A or B, or across between them.
+ * @param {Model} model
+ * @param {import("three").Object3D} frame
+ */
 function addCracks(model, frame) {
     const s = model.sizes;
     const z = (s.pumpZ - s.legWall) / 2;
     const look = { tone: 1.4, parent: frame };
     const size = (/** @type {number} */ area) => Math.min(1.2, 0.25 + 0.12 * Math.log10(Math.max(1, area / 1e-9))) * 0.1 * s.unit;
-    for (const [key, side, part] of /** @type {const} */ ([["A", 1, "passage-a"], ["B", -1, "passage-b"]])) {
+    for (const [key, side, part] of /** @type {const} */ ([
+        ["A", 1, "passage-a"],
+        ["B", -1, "passage-b"],
+    ])) {
         const area = s.get(`loop.crack${key}`);
         if (area <= 0) continue;
         const [from, to] = [side * s.pump.pitch, side * (s.legHalf + 0.3)];
@@ -223,6 +280,9 @@ function addCracks(model, frame) {
 /** @param {import("./build.js").Build} b @param {number} from @param {number} to @param {number} z @param {number} width @param {number} height */
 function jag(b, from, to, z, width, height) {
     const steps = 7;
-    const path = Array.from({ length: steps + 1 }, (_, i) => new Vector3(from + ((to - from) * i) / steps, ((i % 2) - 0.5) * height * 0.5, z + ((i % 3) - 1) * width * 1.5));
+    const path = Array.from(
+        { length: steps + 1 },
+        (_, i) => new Vector3(from + ((to - from) * i) / steps, ((i % 2) - 0.5) * height * 0.5, z + ((i % 3) - 1) * width * 1.5),
+    );
     b.swept(path, width, 5);
 }

@@ -20,23 +20,111 @@ export class SwashScene extends LitElement {
     };
 
     static styles = css`
-        :host { display: block; position: relative; overflow: hidden; background: var(--paper); color: var(--ink); min-height: 12rem; touch-action: none; }
-        canvas { position: absolute; inset: 0; width: 100%; height: 100%; display: block; outline: none; cursor: grab; }
-        canvas:focus-visible { outline: 3px solid var(--focus); outline-offset: -3px; }
-        canvas.handle { cursor: ns-resize; }
-        p { margin: 0; }
-        .words { position: absolute; inset: 0; display: grid; place-content: center; padding: var(--gap, 1rem); text-align: center; }
-        .notes { position: absolute; left: var(--gap, 0.75rem); bottom: var(--gap, 0.75rem); max-width: 22rem; font-size: var(--size-1, 0.8rem); color: var(--ink-soft); pointer-events: none; }
-        .notes .fast { color: var(--ink); font-weight: 600; }
-        .tag { position: absolute; transform: translate(-50%, calc(-100% - 2.6rem)); padding: 0.15em 0.5em; background: var(--paper); border: 1px solid var(--ink); font-size: var(--size-2, 0.9rem); pointer-events: none; white-space: nowrap; }
-        .tag::after { content: ""; position: absolute; left: 50%; top: 100%; width: 1px; height: 2.6rem; background: var(--ink); }
-        .sides { position: absolute; inset: 0; pointer-events: none; }
-        .sides span { position: absolute; top: var(--gap, 0.75rem); right: var(--gap, 0.75rem); padding: 0.1em 0.5em; background: var(--paper); border: 1px solid var(--line, currentcolor); font-size: var(--size-1, 0.8rem); }
-        .sides::after { content: ""; position: absolute; background: var(--ink-soft); }
-        .sides.across span:nth-child(1) { right: calc(50% + var(--gap, 0.75rem)); }
-        .sides.across::after { left: 50%; top: 0; bottom: 0; width: 1px; }
-        .sides.stacked span:nth-child(2) { top: calc(50% + var(--gap, 0.75rem)); }
-        .sides.stacked::after { top: 50%; left: 0; right: 0; height: 1px; }
+        :host {
+            display: block;
+            position: relative;
+            overflow: hidden;
+            background: var(--paper);
+            color: var(--ink);
+            min-height: 12rem;
+            touch-action: none;
+        }
+        canvas {
+            position: absolute;
+            inset: 0;
+            width: 100%;
+            height: 100%;
+            display: block;
+            outline: none;
+            cursor: grab;
+        }
+        canvas:focus-visible {
+            outline: 3px solid var(--focus);
+            outline-offset: -3px;
+        }
+        canvas.handle {
+            cursor: ns-resize;
+        }
+        p {
+            margin: 0;
+        }
+        .words {
+            position: absolute;
+            inset: 0;
+            display: grid;
+            place-content: center;
+            padding: var(--gap, 1rem);
+            text-align: center;
+        }
+        .notes {
+            position: absolute;
+            left: var(--gap, 0.75rem);
+            bottom: var(--gap, 0.75rem);
+            max-width: 22rem;
+            font-size: var(--size-1, 0.8rem);
+            color: var(--ink-soft);
+            pointer-events: none;
+        }
+        .notes .fast {
+            color: var(--ink);
+            font-weight: 600;
+        }
+        .tag {
+            position: absolute;
+            transform: translate(-50%, calc(-100% - 2.6rem));
+            padding: 0.15em 0.5em;
+            background: var(--paper);
+            border: 1px solid var(--ink);
+            font-size: var(--size-2, 0.9rem);
+            pointer-events: none;
+            white-space: nowrap;
+        }
+        .tag::after {
+            content: "";
+            position: absolute;
+            left: 50%;
+            top: 100%;
+            width: 1px;
+            height: 2.6rem;
+            background: var(--ink);
+        }
+        .sides {
+            position: absolute;
+            inset: 0;
+            pointer-events: none;
+        }
+        .sides span {
+            position: absolute;
+            top: var(--gap, 0.75rem);
+            right: var(--gap, 0.75rem);
+            padding: 0.1em 0.5em;
+            background: var(--paper);
+            border: 1px solid var(--line, currentcolor);
+            font-size: var(--size-1, 0.8rem);
+        }
+        .sides::after {
+            content: "";
+            position: absolute;
+            background: var(--ink-soft);
+        }
+        .sides.across span:nth-child(1) {
+            right: calc(50% + var(--gap, 0.75rem));
+        }
+        .sides.across::after {
+            left: 50%;
+            top: 0;
+            bottom: 0;
+            width: 1px;
+        }
+        .sides.stacked span:nth-child(2) {
+            top: calc(50% + var(--gap, 0.75rem));
+        }
+        .sides.stacked::after {
+            top: 50%;
+            left: 0;
+            right: 0;
+            height: 1px;
+        }
     `;
 
     constructor() {

@@ -21,7 +21,14 @@ export function addGears(model) {
     addMotorShaft(model, shafts[0]);
     const loss = s.get("gears.toothLoss");
     g.stages.forEach((stage, i) => {
-        const toothed = (/** @type {number} */ radius, /** @type {number} */ teeth, /** @type {number} */ wanted, /** @type {number} */ from, /** @type {number} */ to) =>
+        const toothed =
+            (
+                /** @type {number} */ radius,
+                /** @type {number} */ teeth,
+                /** @type {number} */ wanted,
+                /** @type {number} */ from,
+                /** @type {number} */ to,
+            ) =>
             (/** @type {import("./build.js").Build} */ b) => {
                 const bore = Math.min(wanted, 0.7 * rootOf(radius, teeth));
                 b.at(Z_AXIS);
@@ -33,20 +40,36 @@ export function addGears(model) {
                 b.home();
             };
         const away = [0, 0, 3 * s.unit * (g.stages.length - i)];
-        const small = model.solid("pinion", toothed(stage.small, stage.teeth, (i ? g.shaftRadius : s.motor.shaftRadius) * 0.6, stage.z0 - 0.06 * s.unit, stage.z1 + 0.06 * s.unit), {
-            tone: 0.42, hatch: Math.PI / 4, parent: shafts[i], away,
-        });
+        const small = model.solid(
+            "pinion",
+            toothed(stage.small, stage.teeth, (i ? g.shaftRadius : s.motor.shaftRadius) * 0.6, stage.z0 - 0.06 * s.unit, stage.z1 + 0.06 * s.unit),
+            {
+                tone: 0.42,
+                hatch: Math.PI / 4,
+                parent: shafts[i],
+                away,
+            },
+        );
         const last = i === g.stages.length - 1;
         const bore = last ? g.axleRadius * 1.2 : g.shaftRadius * 0.9;
-        const large = model.solid("gears", toothed(stage.large, stage.wheelTeeth, bore, stage.z0, stage.z1), { tone: 0.28, hatch: -Math.PI / 4, parent: shafts[i + 1], away });
+        const large = model.solid("gears", toothed(stage.large, stage.wheelTeeth, bore, stage.z0, stage.z1), {
+            tone: 0.28,
+            hatch: -Math.PI / 4,
+            parent: shafts[i + 1],
+            away,
+        });
         model.hazes([small, large], "motor_speed", (2 * Math.PI) / stage.teeth, 1 / Math.abs(ratios[i]));
         if (last) return;
         const next = g.stages[i + 1];
-        model.solid("gears", (b) => {
-            b.at(Z_AXIS);
-            b.ring(0, g.shaftRadius * 0.92, Math.min(next.z0, stage.z0) - 0.9 * s.unit, Math.max(next.z1, stage.z1) + 0.7 * s.unit, 20);
-            b.home();
-        }, { tone: 0.18, whole: "z", parent: shafts[i + 1], away });
+        model.solid(
+            "gears",
+            (b) => {
+                b.at(Z_AXIS);
+                b.ring(0, g.shaftRadius * 0.92, Math.min(next.z0, stage.z0) - 0.9 * s.unit, Math.max(next.z1, stage.z1) + 0.7 * s.unit, 20);
+                b.home();
+            },
+            { tone: 0.18, whole: "z", parent: shafts[i + 1], away },
+        );
     });
     const axle = shafts[shafts.length - 1];
     addDifferential(model, axle);
@@ -77,20 +100,26 @@ function addMotorShaft(model, frame) {
         "motor-shaft",
         (b) => {
             b.at(Z_AXIS);
-            b.turned([
-                [0, -s.legWall * 0.75],
-                [s.motor.shaftRadius, -s.legWall * 0.75],
-                [s.motor.shaftRadius, s.motor.blockLength],
-                [s.motor.shaftRadius * 0.92, s.motor.blockLength],
-                [s.motor.shaftRadius * 0.92, first.z1 + 0.8 * s.unit],
-                [0, first.z1 + 0.8 * s.unit],
-            ], 22);
+            b.turned(
+                [
+                    [0, -s.legWall * 0.75],
+                    [s.motor.shaftRadius, -s.legWall * 0.75],
+                    [s.motor.shaftRadius, s.motor.blockLength],
+                    [s.motor.shaftRadius * 0.92, s.motor.blockLength],
+                    [s.motor.shaftRadius * 0.92, first.z1 + 0.8 * s.unit],
+                    [0, first.z1 + 0.8 * s.unit],
+                ],
+                22,
+            );
             b.home();
             // splines that carry the block
             b.at(Z_AXIS);
             for (let i = 0; i < 8; i++) {
                 const angle = (Math.PI * i) / 4;
-                b.line([s.motor.shaftRadius * Math.sin(angle), 0, s.motor.shaftRadius * Math.cos(angle)], [s.motor.shaftRadius * Math.sin(angle), s.motor.blockLength, s.motor.shaftRadius * Math.cos(angle)]);
+                b.line(
+                    [s.motor.shaftRadius * Math.sin(angle), 0, s.motor.shaftRadius * Math.cos(angle)],
+                    [s.motor.shaftRadius * Math.sin(angle), s.motor.blockLength, s.motor.shaftRadius * Math.cos(angle)],
+                );
             }
             b.home();
         },
@@ -113,9 +142,20 @@ function addDifferential(model, axle) {
         (b) => {
             // carrier: two cheeks joined by two bars; the bevels are seen between them
             b.at(Z_AXIS);
-            for (const side of [-1, 1]) b.ring(s.gears.axleRadius * 1.15, d.radius, (side * d.length) / 2 - (side > 0 ? wall : 0), (side * d.length) / 2 + (side > 0 ? 0 : wall), 30);
+            for (const side of [-1, 1])
+                b.ring(
+                    s.gears.axleRadius * 1.15,
+                    d.radius,
+                    (side * d.length) / 2 - (side > 0 ? wall : 0),
+                    (side * d.length) / 2 + (side > 0 ? 0 : wall),
+                    30,
+                );
             b.home();
-            for (const side of [-1, 1]) b.box([-0.45 * d.radius, side > 0 ? d.radius * 0.78 : -d.radius, -d.length / 2], [0.45 * d.radius, side > 0 ? d.radius : -d.radius * 0.78, d.length / 2]);
+            for (const side of [-1, 1])
+                b.box(
+                    [-0.45 * d.radius, side > 0 ? d.radius * 0.78 : -d.radius, -d.length / 2],
+                    [0.45 * d.radius, side > 0 ? d.radius : -d.radius * 0.78, d.length / 2],
+                );
         },
         { ...look, housing: true },
     );
@@ -126,9 +166,23 @@ function addDifferential(model, axle) {
         (b) => {
             for (const side of [-1, 1]) {
                 b.at(new Matrix4().makeRotationX(side > 0 ? -Math.PI / 2 : Math.PI / 2)); // side gears on the axle
-                b.extruded(gear(bevel, teeth), [circle(Math.min(s.gears.axleRadius * 0.8, 0.7 * rootOf(bevel, teeth)), 14)], -d.length * 0.42, -d.length * 0.2, 0.55, "loops");
+                b.extruded(
+                    gear(bevel, teeth),
+                    [circle(Math.min(s.gears.axleRadius * 0.8, 0.7 * rootOf(bevel, teeth)), 14)],
+                    -d.length * 0.42,
+                    -d.length * 0.2,
+                    0.55,
+                    "loops",
+                );
                 b.at(new Matrix4().makeRotationX(side > 0 ? Math.PI : 0)); // planets on their pin
-                b.extruded(gear(bevel * 0.92, teeth), [circle(Math.min(0.2 * s.unit, 0.7 * rootOf(bevel * 0.92, teeth)), 10)], -d.radius * 0.74, -d.radius * 0.36, 0.55, "loops");
+                b.extruded(
+                    gear(bevel * 0.92, teeth),
+                    [circle(Math.min(0.2 * s.unit, 0.7 * rootOf(bevel * 0.92, teeth)), 10)],
+                    -d.radius * 0.74,
+                    -d.radius * 0.36,
+                    0.55,
+                    "loops",
+                );
             }
             b.home();
             b.ring(0, 0.19 * s.unit, -d.radius * 0.95, d.radius * 0.95, 12);
@@ -150,22 +204,34 @@ function addAxles(model, axle) {
     const gap = 0.12 * s.unit;
     const broken = s.get("gears.connected") < 0.5;
     const far = 1.4 * s.unit + s.wheel.width * 0.75;
-    for (const [from, to] of [[hornLow - far, z - gap], [z + gap, hornHigh + far]]) {
-        model.solid("axle", (b) => {
-            b.at(Z_AXIS);
-            if (broken && from < z) {
-                // a sheared shaft: two ends that no longer meet, cut askew
-                const at = z - 2.4 * s.unit;
-                b.extruded(circle(s.gears.axleRadius, 18), [], from, at - 0.5 * s.unit, 1);
-                b.extruded(circle(s.gears.axleRadius, 7), [], at - 0.5 * s.unit, at - 0.2 * s.unit, 0.4);
-                b.extruded(circle(s.gears.axleRadius, 18), [], at, to);
-            } else b.ring(0, s.gears.axleRadius, from, to, 20);
-            b.home();
-        }, { tone: 0.14, whole: "z", parent: axle, away: [0, 0, from < z ? -3 * s.unit : 3 * s.unit] });
+    for (const [from, to] of [
+        [hornLow - far, z - gap],
+        [z + gap, hornHigh + far],
+    ]) {
+        model.solid(
+            "axle",
+            (b) => {
+                b.at(Z_AXIS);
+                if (broken && from < z) {
+                    // a sheared shaft: two ends that no longer meet, cut askew
+                    const at = z - 2.4 * s.unit;
+                    b.extruded(circle(s.gears.axleRadius, 18), [], from, at - 0.5 * s.unit, 1);
+                    b.extruded(circle(s.gears.axleRadius, 7), [], at - 0.5 * s.unit, at - 0.2 * s.unit, 0.4);
+                    b.extruded(circle(s.gears.axleRadius, 18), [], at, to);
+                } else b.ring(0, s.gears.axleRadius, from, to, 20);
+                b.home();
+            },
+            { tone: 0.14, whole: "z", parent: axle, away: [0, 0, from < z ? -3 * s.unit : 3 * s.unit] },
+        );
     }
 }
 
-/** A disc with two pads that close as the brake is applied. @param {Model} model @param {import("three").Object3D} shaft @param {boolean} onCounterShaft */
+/**
+ * A disc with two pads that close as the brake is applied.
+ * @param {Model} model
+ * @param {import("three").Object3D} shaft
+ * @param {boolean} onCounterShaft
+ */
 function addBrake(model, shaft, onCounterShaft) {
     const s = model.sizes;
     const g = s.gears;
@@ -173,30 +239,55 @@ function addBrake(model, shaft, onCounterShaft) {
     const radius = 1.9 * s.unit;
     const thickness = 0.16 * s.unit;
     const away = [0, 0, 6.5 * s.unit];
-    model.solid("brake", (b) => {
-        b.at(Z_AXIS);
-        const slots = Array.from({ length: 5 }, (_, i) => circle(0.22 * s.unit, 8, radius * 0.66 * Math.sin(i * 0.4 * Math.PI), radius * 0.66 * Math.cos(i * 0.4 * Math.PI)));
-        b.extruded(circle(radius, 28), [...slots, circle(g.shaftRadius * 0.9, 14)], z - thickness, z + thickness);
-        b.ring(0, g.shaftRadius * 0.9, z - 0.9 * s.unit, z + 0.4 * s.unit, 16);
-        b.home();
-    }, { tone: 0.24, parent: shaft, away });
+    model.solid(
+        "brake",
+        (b) => {
+            b.at(Z_AXIS);
+            const slots = Array.from({ length: 5 }, (_, i) =>
+                circle(0.22 * s.unit, 8, radius * 0.66 * Math.sin(i * 0.4 * Math.PI), radius * 0.66 * Math.cos(i * 0.4 * Math.PI)),
+            );
+            b.extruded(circle(radius, 28), [...slots, circle(g.shaftRadius * 0.9, 14)], z - thickness, z + thickness);
+            b.ring(0, g.shaftRadius * 0.9, z - 0.9 * s.unit, z + 0.4 * s.unit, 16);
+            b.home();
+        },
+        { tone: 0.24, parent: shaft, away },
+    );
     const still = model.frame(model.root, shaft.position.x, 0, z);
     const pads = [-1, 1].map((side) => {
-        const item = model.solid("brake", (b) => {
-            b.at(Z_AXIS);
-            b.extruded(roundBox(-0.8 * s.unit, -radius * 1.12, 0.8 * s.unit, -radius * 0.42, 0.2 * s.unit), [], side > 0 ? 0 : -0.35 * s.unit, side > 0 ? 0.35 * s.unit : 0);
-            b.home();
-        }, { tone: 0.6, warmth: 0.7, parent: still, away });
+        const item = model.solid(
+            "brake",
+            (b) => {
+                b.at(Z_AXIS);
+                b.extruded(
+                    roundBox(-0.8 * s.unit, -radius * 1.12, 0.8 * s.unit, -radius * 0.42, 0.2 * s.unit),
+                    [],
+                    side > 0 ? 0 : -0.35 * s.unit,
+                    side > 0 ? 0.35 * s.unit : 0,
+                );
+                b.home();
+            },
+            { tone: 0.6, warmth: 0.7, parent: still, away },
+        );
         return { item, side };
     });
-    model.solid("brake", (b) => {
-        // the saddle that carries both pads, over the disc's rim
-        b.at(Z_AXIS);
-        const reach = thickness + 0.75 * s.unit;
-        b.extruded(roundBox(-0.62 * s.unit, -radius * 1.32, 0.62 * s.unit, -radius * 1.1, 0.08 * s.unit), [], -reach, reach);
-        for (const side of [-1, 1]) b.extruded(roundBox(-0.62 * s.unit, -radius * 1.12, 0.62 * s.unit, -radius * 0.6, 0.1 * s.unit), [], side > 0 ? reach - 0.18 * s.unit : -reach, side > 0 ? reach : -reach + 0.18 * s.unit);
-        b.home();
-    }, { tone: 0.4, parent: still, away, hatch: -Math.PI / 4 });
+    model.solid(
+        "brake",
+        (b) => {
+            // the saddle that carries both pads, over the disc's rim
+            b.at(Z_AXIS);
+            const reach = thickness + 0.75 * s.unit;
+            b.extruded(roundBox(-0.62 * s.unit, -radius * 1.32, 0.62 * s.unit, -radius * 1.1, 0.08 * s.unit), [], -reach, reach);
+            for (const side of [-1, 1])
+                b.extruded(
+                    roundBox(-0.62 * s.unit, -radius * 1.12, 0.62 * s.unit, -radius * 0.6, 0.1 * s.unit),
+                    [],
+                    side > 0 ? reach - 0.18 * s.unit : -reach,
+                    side > 0 ? reach : -reach + 0.18 * s.unit,
+                );
+            b.home();
+        },
+        { tone: 0.4, parent: still, away, hatch: -Math.PI / 4 },
+    );
     const open = 0.2 * s.unit;
     model.moves((now) => {
         const drag = now.parameter("brake.dragTorque") > 0;

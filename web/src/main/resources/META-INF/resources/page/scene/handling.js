@@ -53,7 +53,11 @@ export class Handling {
         const kept = this.store.gaze.camera.join();
         if (!anew && kept === this.placed) return;
         const camera = this.store.gaze.camera;
-        if (camera.length === 6) this.#goTo(new Vector3(camera[0], camera[1], camera[2]).multiplyScalar(1000), new Vector3(camera[3], camera[4], camera[5]).multiplyScalar(1000));
+        if (camera.length === 6)
+            this.#goTo(
+                new Vector3(camera[0], camera[1], camera[2]).multiplyScalar(1000),
+                new Vector3(camera[3], camera[4], camera[5]).multiplyScalar(1000),
+            );
         else this.#goTo(...this.#usual());
         this.placed = kept || "usual";
     }
@@ -151,7 +155,7 @@ export class Handling {
         const here = parts.findIndex((part) => part.key === gaze.part);
         const present = (/** @type {number} */ way) => {
             for (let i = 1; i <= parts.length; i++) {
-                const key = parts[(((here < 0 && way < 0 ? 0 : here) + way * i) % parts.length + parts.length) % parts.length].key;
+                const key = parts[((((here < 0 && way < 0 ? 0 : here) + way * i) % parts.length) + parts.length) % parts.length].key;
                 if (this.view.has(key)) return key;
             }
             return "";

@@ -25,15 +25,26 @@ const LARGEST = 0.3; // of the unit: larger drops would hide the drive
 
 /** @param {Model} model @param {import("three").Object3D} pumpFrame @param {import("three").Object3D} motorFrame */
 export function addLeaks(model, pumpFrame, motorFrame) {
-    for (const [unit, frame] of /** @type {const} */ ([[model.sizes.pump, pumpFrame], [model.sizes.motor, motorFrame]])) {
+    for (const [unit, frame] of /** @type {const} */ ([
+        [model.sizes.pump, pumpFrame],
+        [model.sizes.motor, motorFrame],
+    ])) {
         const key = /** @type {"pump" | "motor"} */ (unit.place);
-        addDrops(model, frame, `${key}-piston`, unit.count, (now, k) => now.chamber(key, k, "leak"), (now, k, from, way) => {
-            const angle = (2 * Math.PI * k) / unit.count + now.signal(`${key}_angle`);
-            const [x, z] = polar(unit.pitch + unit.diameter * 0.5, angle);
-            from.set(x, unit.blockLength * 1.01, z);
-            const [u, v] = polar(unit.diameter * 0.9, angle);
-            way.set(u, unit.diameter * 0.15, v);
-        }, blockAway(unit));
+        addDrops(
+            model,
+            frame,
+            `${key}-piston`,
+            unit.count,
+            (now, k) => now.chamber(key, k, "leak"),
+            (now, k, from, way) => {
+                const angle = (2 * Math.PI * k) / unit.count + now.signal(`${key}_angle`);
+                const [x, z] = polar(unit.pitch + unit.diameter * 0.5, angle);
+                from.set(x, unit.blockLength * 1.01, z);
+                const [u, v] = polar(unit.diameter * 0.9, angle);
+                way.set(u, unit.diameter * 0.15, v);
+            },
+            blockAway(unit),
+        );
     }
     addFaceDrops(model, pumpFrame, motorFrame);
 }
@@ -78,10 +89,18 @@ function addDrops(model, frame, part, places, rate, path, away = [0, 0, 0]) {
     model.readings[`drops-${part}-${model.items.length}`] = () => drops.count / DROPS;
 }
 
-/** Where the ledger's items leave the loop, with the law of each (physics, section 3), at the present pressures. @param {Model} model @param {import("three").Object3D} pumpFrame @param {import("three").Object3D} motorFrame */
+/**
+ * Where the ledger's items leave the loop, with the law of each (physics, section 3), at the present pressures.
+ * @param {Model} model
+ * @param {import("three").Object3D} pumpFrame
+ * @param {import("three").Object3D} motorFrame
+ */
 function addFaceDrops(model, pumpFrame, motorFrame) {
     const s = model.sizes;
-    for (const [unit, frame] of /** @type {const} */ ([[s.pump, pumpFrame], [s.motor, motorFrame]])) {
+    for (const [unit, frame] of /** @type {const} */ ([
+        [s.pump, pumpFrame],
+        [s.motor, motorFrame],
+    ])) {
         const sides = /** @type {const} */ (["a", "b"]);
         const perPressure = (/** @type {number} */ side) => {
             // Θ h³ / 12 (1/ln(r2/r1) + 1/ln(r4/r3)), and scores b s³ / (12 l), all over µ: m³
@@ -89,31 +108,51 @@ function addFaceDrops(model, pumpFrame, motorFrame) {
             const lands = 1 / Math.log(unit.kidneyInner / unit.landInner) + 1 / Math.log(unit.landOuter / unit.kidneyOuter);
             const score = side ? unit.scores.b : unit.scores.a;
             const land = (unit.landOuter - unit.kidneyOuter) / 1000;
-            const scored = [score, unit.scores.turning].reduce((sum, each) => sum + ((each.width / 1000) * (each.depth / 1000) ** 3) / (12 * land), 0);
+            const scored = [score, unit.scores.turning].reduce(
+                (sum, each) => sum + ((each.width / 1000) * (each.depth / 1000) ** 3) / (12 * land),
+                0,
+            );
             return (unit.kidneySpan * h ** 3 * lands) / 12 + scored;
         };
-        addDrops(model, frame, `${unit.place}-face`, 6, (now, place) => {
-            const side = place % 2;
-            const pressure = now.signal(`pressure_${sides[side]}`) - 101325;
-            return (pressure * perPressure(side)) / viscosity(now) / 3;
-        }, (_, place, from, way) => {
-            const angle = (place % 2 ? -1 : 1) * (Math.PI / 2) + (Math.floor(place / 2) - 1) * 0.7;
-            const [x, z] = polar(unit.landOuter * 1.02, angle);
-            from.set(x, 0.2, z);
-            const [u, v] = polar(unit.diameter * 0.8, angle);
-            way.set(u, -unit.diameter * 0.2, v);
-        });
+        addDrops(
+            model,
+            frame,
+            `${unit.place}-face`,
+            6,
+            (now, place) => {
+                const side = place % 2;
+                const pressure = now.signal(`pressure_${sides[side]}`) - 101325;
+                return (pressure * perPressure(side)) / viscosity(now) / 3;
+            },
+            (_, place, from, way) => {
+                const angle = (place % 2 ? -1 : 1) * (Math.PI / 2) + (Math.floor(place / 2) - 1) * 0.7;
+                const [x, z] = polar(unit.landOuter * 1.02, angle);
+                from.set(x, 0.2, z);
+                const [u, v] = polar(unit.diameter * 0.8, angle);
+                way.set(u, -unit.diameter * 0.2, v);
+            },
+        );
     }
     const frame = model.frame(model.root, s.motorX, 0, (s.pumpZ - s.legWall) / 2);
-    for (const [key, side] of /** @type {const} */ ([["A", 1], ["B", -1]])) {
+    for (const [key, side] of /** @type {const} */ ([
+        ["A", 1],
+        ["B", -1],
+    ])) {
         const area = s.get(`loop.crack${key}`);
         if (area <= 0) continue;
-        addDrops(model, frame, `passage-${key.toLowerCase()}`, 1, (now) => {
-            return throughHole(now, area, now.signal(`pressure_${key.toLowerCase()}`) - 101325);
-        }, (_, __, from, way) => {
-            from.set(side * s.legHalf, 0, 0);
-            way.set(side * s.unit * 1.6, -0.5 * s.unit, 0);
-        });
+        addDrops(
+            model,
+            frame,
+            `passage-${key.toLowerCase()}`,
+            1,
+            (now) => {
+                return throughHole(now, area, now.signal(`pressure_${key.toLowerCase()}`) - 101325);
+            },
+            (_, __, from, way) => {
+                from.set(side * s.legHalf, 0, 0);
+                way.set(side * s.unit * 1.6, -0.5 * s.unit, 0);
+            },
+        );
     }
 }
 

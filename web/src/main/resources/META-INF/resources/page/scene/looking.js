@@ -6,7 +6,21 @@ import { Quaternion, Vector3 } from "three";
 /** @typedef {import("../types.js").Gaze} Gaze */
 
 /** Not housings, but with oil or springs to be seen in them. */
-const SEEN_INTO = new Set(["pump-piston", "motor-piston", "pump-thrust-bearing", "motor-thrust-bearing", "check-a", "check-b", "gallery", "filter", "trunnion", "relief-a", "relief-b", "charge-pump", "charge-relief"]);
+const SEEN_INTO = new Set([
+    "pump-piston",
+    "motor-piston",
+    "pump-thrust-bearing",
+    "motor-thrust-bearing",
+    "check-a",
+    "check-b",
+    "gallery",
+    "filter",
+    "trunnion",
+    "relief-a",
+    "relief-b",
+    "charge-pump",
+    "charge-relief",
+]);
 const UPRIGHT = new Quaternion();
 const OVER = new Quaternion().setFromAxisAngle(new Vector3(0, 0, 1), Math.PI);
 const AXES = { x: new Vector3(1, 0, 0), y: new Vector3(0, 1, 0), z: new Vector3(0, 0, 1) };
@@ -66,7 +80,23 @@ function arrange(item, gaze) {
     for (const stray of item.strays) stray.visible = shown;
     if (!shown) return;
     const ghost = gaze.ghosted && !item.oil && (!selected || item.housing);
-    const fill = item.oil ? 1 : item.phantom ? (selected ? 0.22 : pointed ? 0.1 : 0) : ghost ? (item.housing ? (selected ? 0.34 : 0.07) : SEEN_INTO.has(item.part) ? 0.3 : 1) : 1;
+    const fill = item.oil
+        ? 1
+        : item.phantom
+          ? selected
+              ? 0.22
+              : pointed
+                ? 0.1
+                : 0
+          : ghost
+            ? item.housing
+                ? selected
+                    ? 0.34
+                    : 0.07
+                : SEEN_INTO.has(item.part)
+                  ? 0.3
+                  : 1
+            : 1;
     const opacity = fill * item.fade;
     item.seenThrough = opacity < 0.5;
     for (const material of item.fills) {
@@ -83,6 +113,7 @@ function arrange(item, gaze) {
         }
     }
     for (const material of item.lines) {
-        material.uniforms.look.value.x = item.fade * (item.phantom ? (selected || pointed ? 0.7 : 0.22) : ghost && fill < 1 ? (item.housing ? 0.3 : 0.5) : 0.85);
+        material.uniforms.look.value.x =
+            item.fade * (item.phantom ? (selected || pointed ? 0.7 : 0.22) : ghost && fill < 1 ? (item.housing ? 0.3 : 0.5) : 0.85);
     }
 }

@@ -16,16 +16,27 @@ const HATCH = Math.PI / 4;
 export function addMakeUp(model) {
     const s = model.sizes;
     const frame = model.frame(model.root, s.motorX, 0, s.pumpZ);
-    for (const [key, side] of /** @type {const} */ ([["a", 1], ["b", -1]])) addCheck(model, frame, key, side);
+    for (const [key, side] of /** @type {const} */ ([
+        ["a", 1],
+        ["b", -1],
+    ]))
+        addCheck(model, frame, key, side);
     addGallery(model, frame);
     addFilter(model, frame);
     if (s.get("makeUp.chargeDisplacement") > 0) addChargePump(model, frame);
-    for (const [key, side] of /** @type {const} */ ([["a", 1], ["b", -1]])) {
+    for (const [key, side] of /** @type {const} */ ([
+        ["a", 1],
+        ["b", -1],
+    ])) {
         if (s.get(`loop.relief${key.toUpperCase()}`) > 0) addRelief(model, key, side);
     }
 }
 
-/** Opening of a check valve, as the physics has it: smoothly over its span, held between what it cannot leave and what it can reach. @param {Now} now @param {"a" | "b"} key */
+/**
+ * Opening of a check valve, as the physics has it: smoothly over its span, held between what it cannot leave and what it can reach.
+ * @param {Now} now
+ * @param {"a" | "b"} key
+ */
 export function checkLift(now, key) {
     const upper = key.toUpperCase();
     const difference = now.signal("gallery_pressure") - now.signal(`pressure_${key}`);
@@ -44,22 +55,57 @@ function addCheck(model, frame, key, side) {
     const away = [0, -2.2 * s.unit, 0];
     const look = { tone: 0.3, hatch: -HATCH, parent: at, away };
     const bleed = s.get(`loop.bleed${key.toUpperCase()}`) * 1000;
-    const item = model.solid(`check-${key}`, (b) => {
-        // body with a cone for the ball, then the chamber above it
-        b.turned([[ball * 0.72, s.galleryY], [body, s.galleryY], [body, -s.passage.radius * 0.98], [ball * 1.3, -s.passage.radius * 0.98], [ball * 1.3, seat + ball * 0.2], [ball * 0.72, seat - ball * 0.72]], 20);
-        if (bleed > 0) b.ring(0, Math.max(bleed / 2, 0.4), seat - ball * 1.2, seat + ball, 8);
-    }, look);
+    const item = model.solid(
+        `check-${key}`,
+        (b) => {
+            // body with a cone for the ball, then the chamber above it
+            b.turned(
+                [
+                    [ball * 0.72, s.galleryY],
+                    [body, s.galleryY],
+                    [body, -s.passage.radius * 0.98],
+                    [ball * 1.3, -s.passage.radius * 0.98],
+                    [ball * 1.3, seat + ball * 0.2],
+                    [ball * 0.72, seat - ball * 0.72],
+                ],
+                20,
+            );
+            if (bleed > 0) b.ring(0, Math.max(bleed / 2, 0.4), seat - ball * 1.2, seat + ball, 8);
+        },
+        look,
+    );
     const moving = model.frame(item.group);
     model.body(item, (b) => sphere(b, ball, 10), { tone: 0.02, whole: "ball" }, moving);
     const top = -s.passage.radius * 0.98;
     const free = top - seat - ball;
     const spring = model.frame(item.group, 0, top, 0);
-    model.body(item, (b) => {
-        const path = Array.from({ length: 25 }, (_, i) => new Vector3(ball * 0.55 * Math.sin(i * 0.9), (-i / 24) * free, ball * 0.55 * Math.cos(i * 0.9)));
-        b.swept(path, ball * 0.1, 3);
-    }, { tone: 0.8 }, spring);
+    model.body(
+        item,
+        (b) => {
+            const path = Array.from(
+                { length: 25 },
+                (_, i) => new Vector3(ball * 0.55 * Math.sin(i * 0.9), (-i / 24) * free, ball * 0.55 * Math.cos(i * 0.9)),
+            );
+            b.swept(path, ball * 0.1, 3);
+        },
+        { tone: 0.8 },
+        spring,
+    );
     const oil = model.item(`passage-${key}`, { parent: at, inside: true });
-    const upper = model.oil(oil, (b) => void b.turned([[0, seat + ball * 0.1], [ball * 1.27, seat + ball * 0.3], [ball * 1.27, top], [0, top]], 18, false));
+    const upper = model.oil(
+        oil,
+        (b) =>
+            void b.turned(
+                [
+                    [0, seat + ball * 0.1],
+                    [ball * 1.27, seat + ball * 0.3],
+                    [ball * 1.27, top],
+                    [0, top],
+                ],
+                18,
+                false,
+            ),
+    );
     const fill = /** @type {import("three").ShaderMaterial} */ (upper.material);
     const reach = ball * 0.7;
     const stuckOpen = s.get(`loop.check${key.toUpperCase()}Lift`);
@@ -67,13 +113,24 @@ function addCheck(model, frame, key, side) {
     const leaks = s.get(`loop.check${key.toUpperCase()}Leak`);
     if (stuckOpen > 0 || stuckShut > 0 || leaks > 8e-9) {
         // what holds it or keeps it from sealing: dirt at the ball
-        model.body(item, (b) => {
-            for (let i = 0; i < 4; i++) {
-                b.at(new Matrix4().makeTranslation(ball * 0.95 * Math.sin(i * 1.7), (stuckShut > 0 ? 0.55 : -0.55) * ball, ball * 0.95 * Math.cos(i * 1.7)));
-                sphere(b, ball * 0.22, 6);
-            }
-            b.home();
-        }, { tone: 1.4 }, moving);
+        model.body(
+            item,
+            (b) => {
+                for (let i = 0; i < 4; i++) {
+                    b.at(
+                        new Matrix4().makeTranslation(
+                            ball * 0.95 * Math.sin(i * 1.7),
+                            (stuckShut > 0 ? 0.55 : -0.55) * ball,
+                            ball * 0.95 * Math.cos(i * 1.7),
+                        ),
+                    );
+                    sphere(b, ball * 0.22, 6);
+                }
+                b.home();
+            },
+            { tone: 1.4 },
+            moving,
+        );
     }
     model.moves((now) => {
         const lift = checkLift(now, key);
@@ -93,13 +150,17 @@ function addGallery(model, frame) {
     const y = s.galleryY - bore;
     const reach = s.pump.pitch + bore * 1.8;
     const away = [0, -3 * s.unit, 0];
-    model.solid("gallery", (b) => {
-        b.at(new Matrix4().makeTranslation(0, y, 0).multiply(new Matrix4().makeRotationZ(-Math.PI / 2)));
-        b.ring(bore * 1.02, bore * 1.6, -reach, reach, 18);
-        b.ring(0, bore * 1.6, -reach - 0.2 * s.unit, -reach, 18);
-        b.ring(0, bore * 1.6, reach, reach + 0.2 * s.unit, 18);
-        b.home();
-    }, { tone: 0.2, hatch: -HATCH, parent: frame, away, housing: true });
+    model.solid(
+        "gallery",
+        (b) => {
+            b.at(new Matrix4().makeTranslation(0, y, 0).multiply(new Matrix4().makeRotationZ(-Math.PI / 2)));
+            b.ring(bore * 1.02, bore * 1.6, -reach, reach, 18);
+            b.ring(0, bore * 1.6, -reach - 0.2 * s.unit, -reach, 18);
+            b.ring(0, bore * 1.6, reach, reach + 0.2 * s.unit, 18);
+            b.home();
+        },
+        { tone: 0.2, hatch: -HATCH, parent: frame, away, housing: true },
+    );
     const oil = model.item("gallery", { parent: frame, away, inside: true });
     const arms = [1, -1].map((side) => model.oil(oil, (b) => void b.swept([new Vector3(0, y, 0), new Vector3(side * reach * 0.99, y, 0)], bore, 12)));
     const stem = model.oil(oil, (b) => void b.swept([new Vector3(0, s.filterBottom + 0.3 * s.unit, 0), new Vector3(0, y, 0)], bore, 12));
@@ -135,11 +196,15 @@ function addFilter(model, frame) {
     const tone = 0.12 + Math.min(1.1, 0.32 * Math.log10(Math.max(1, clog)));
     const away = [0, -5 * s.unit, 0];
     const pleats = gear(radius, 20);
-    model.solid("filter", (b) => {
-        b.extruded(pleats, [circle(radius * 0.72, 20)], bottom + 0.12 * s.unit, top, 1, "loops");
-        b.ring(0, radius * 1.1, bottom, bottom + 0.12 * s.unit, 24);
-        b.ring(bore, radius * 1.1, top, top + 0.12 * s.unit, 24);
-    }, { tone, warmth: clog > 1.5 ? 1.2 : 0.3, hatch: HATCH, parent: frame, away });
+    model.solid(
+        "filter",
+        (b) => {
+            b.extruded(pleats, [circle(radius * 0.72, 20)], bottom + 0.12 * s.unit, top, 1, "loops");
+            b.ring(0, radius * 1.1, bottom, bottom + 0.12 * s.unit, 24);
+            b.ring(bore, radius * 1.1, top, top + 0.12 * s.unit, 24);
+        },
+        { tone, warmth: clog > 1.5 ? 1.2 : 0.3, hatch: HATCH, parent: frame, away },
+    );
 }
 
 /** Inner and outer rotor under the leg, turned by the input shaft. @param {Model} model @param {import("three").Object3D} frame */
@@ -152,12 +217,22 @@ function addChargePump(model, frame) {
     const away = [0, -2.6 * s.unit, 3.4 * s.unit];
     const off = radius * 0.1;
     const look = { hatch: -HATCH, parent: frame, away };
-    model.solid("charge-pump", (b) => {
-        b.ring(radius, radius * 1.14, low, high, 26);
-        b.extruded(circle(radius * 1.14, 26), [], low - 0.14 * s.unit, low);
-    }, { ...look, tone: 0.24, housing: true });
-    const outer = model.solid("charge-pump", (b) => b.extruded(circle(radius * 0.98, 26), [gear(radius * 0.72, 7)], low, high), { ...look, tone: 0.1 });
-    const inner = model.solid("charge-pump", (b) => b.extruded(gear(radius * 0.58, 6), [circle(radius * 0.22, 10)], low, high), { ...look, tone: 0.5 });
+    model.solid(
+        "charge-pump",
+        (b) => {
+            b.ring(radius, radius * 1.14, low, high, 26);
+            b.extruded(circle(radius * 1.14, 26), [], low - 0.14 * s.unit, low);
+        },
+        { ...look, tone: 0.24, housing: true },
+    );
+    const outer = model.solid("charge-pump", (b) => b.extruded(circle(radius * 0.98, 26), [gear(radius * 0.72, 7)], low, high), {
+        ...look,
+        tone: 0.1,
+    });
+    const inner = model.solid("charge-pump", (b) => b.extruded(gear(radius * 0.58, 6), [circle(radius * 0.22, 10)], low, high), {
+        ...look,
+        tone: 0.5,
+    });
     inner.home.set(off, 0, 0);
     model.moves((now) => {
         const angle = now.signal("pump_angle");
@@ -169,10 +244,17 @@ function addChargePump(model, frame) {
     const bore = Math.max(0.22 * s.unit, s.check.ball * 0.72);
     const at = model.frame(frame, 0, s.galleryY - bore, bore * 1.5);
     at.rotation.x = Math.PI / 2;
-    addPoppet(model, "charge-relief", at, 0.34 * s.unit, (now) => {
-        const over = now.signal("gallery_pressure") - 101325 - now.parameter("makeUp.chargeRelief");
-        return (over * now.parameter("makeUp.chargeReliefSlope")) / 2e-4;
-    }, [0, 2 * s.unit, 0]);
+    addPoppet(
+        model,
+        "charge-relief",
+        at,
+        0.34 * s.unit,
+        (now) => {
+            const over = now.signal("gallery_pressure") - 101325 - now.parameter("makeUp.chargeRelief");
+            return (over * now.parameter("makeUp.chargeReliefSlope")) / 2e-4;
+        },
+        [0, 2 * s.unit, 0],
+    );
 }
 
 /** @param {Model} model @param {"a" | "b"} key @param {1 | -1} side */
@@ -181,10 +263,17 @@ function addRelief(model, key, side) {
     const at = model.frame(model.root, s.motorX + side * s.legHalf, 0, (s.pumpZ - s.legWall) / 2 - 0.2 * s.unit);
     at.rotation.z = (-side * Math.PI) / 2;
     const other = key === "a" ? "b" : "a";
-    addPoppet(model, `relief-${key}`, at, 0.42 * s.unit, (now) => {
-        const over = now.signal(`pressure_${key}`) - now.signal(`pressure_${other}`) - now.parameter(`loop.relief${key.toUpperCase()}`);
-        return (over * now.parameter("loop.reliefSlope")) / 2e-4; // full lift drawn at 12 l/min
-    }, [0, 3 * s.unit, 0]);
+    addPoppet(
+        model,
+        `relief-${key}`,
+        at,
+        0.42 * s.unit,
+        (now) => {
+            const over = now.signal(`pressure_${key}`) - now.signal(`pressure_${other}`) - now.parameter(`loop.relief${key.toUpperCase()}`);
+            return (over * now.parameter("loop.reliefSlope")) / 2e-4; // full lift drawn at 12 l/min
+        },
+        [0, 3 * s.unit, 0],
+    );
 }
 
 /**
@@ -193,14 +282,57 @@ function addRelief(model, key, side) {
  */
 function addPoppet(model, part, at, radius, opening, away) {
     const length = radius * 4;
-    const item = model.solid(part, (b) => {
-        b.turned([[radius * 0.4, -radius * 0.4], [radius, -radius * 0.4], [radius, length], [0, length], [0, length * 0.9], [radius * 0.72, length * 0.9], [radius * 0.72, radius * 0.5], [radius * 0.4, radius * 0.2]], 18);
-    }, { tone: 0.26, hatch: -HATCH, parent: at, away });
+    const item = model.solid(
+        part,
+        (b) => {
+            b.turned(
+                [
+                    [radius * 0.4, -radius * 0.4],
+                    [radius, -radius * 0.4],
+                    [radius, length],
+                    [0, length],
+                    [0, length * 0.9],
+                    [radius * 0.72, length * 0.9],
+                    [radius * 0.72, radius * 0.5],
+                    [radius * 0.4, radius * 0.2],
+                ],
+                18,
+            );
+        },
+        { tone: 0.26, hatch: -HATCH, parent: at, away },
+    );
     const moving = model.frame(item.group);
-    model.body(item, (b) => void b.turned([[0, -radius * 0.1], [radius * 0.6, radius * 0.75], [radius * 0.6, radius * 1.2], [0, radius * 1.2]], 14), { tone: 0.6, warmth: 0.5, whole: "ball" }, moving);
+    model.body(
+        item,
+        (b) =>
+            void b.turned(
+                [
+                    [0, -radius * 0.1],
+                    [radius * 0.6, radius * 0.75],
+                    [radius * 0.6, radius * 1.2],
+                    [0, radius * 1.2],
+                ],
+                14,
+            ),
+        { tone: 0.6, warmth: 0.5, whole: "ball" },
+        moving,
+    );
     const free = length * 0.9 - radius * 1.2;
     const spring = model.frame(item.group, 0, length * 0.9, 0);
-    model.body(item, (b) => void b.swept(Array.from({ length: 25 }, (_, i) => new Vector3(radius * 0.5 * Math.sin(i * 0.9), (-i / 24) * free, radius * 0.5 * Math.cos(i * 0.9))), radius * 0.09, 3), { tone: 0.8 }, spring);
+    model.body(
+        item,
+        (b) =>
+            void b.swept(
+                Array.from(
+                    { length: 25 },
+                    (_, i) => new Vector3(radius * 0.5 * Math.sin(i * 0.9), (-i / 24) * free, radius * 0.5 * Math.cos(i * 0.9)),
+                ),
+                radius * 0.09,
+                3,
+            ),
+        { tone: 0.8 },
+        spring,
+    );
     model.moves((now) => {
         const share = Math.max(0, Math.min(1, opening(now) || 0));
         moving.position.y = share * radius;

@@ -68,7 +68,8 @@ varying vec2 vShade;
 varying vec3 vTint;
 `;
 
-const SOLID = `${COMMON}${/* glsl */ `
+const SOLID = `${COMMON}${
+    /* glsl */ `
 void main() {
     vec3 base = tone * vTint;
     vec3 colour = mix(mix(ink, base, 0.5), base, vShade.y) * vShade.x;
@@ -89,9 +90,11 @@ void main() {
     }
 #endif
     gl_FragColor = vec4(mix(colour, glow, look.y), look.x);
-}`}`;
+}`
+}`;
 
-const OIL = `${COMMON}${/* glsl */ `
+const OIL = `${COMMON}${
+    /* glsl */ `
 uniform vec2 flow; // x how far the marks have gone, mm; y how clear they are
 varying float vBand;
 #ifdef FLOWING
@@ -114,7 +117,8 @@ void main() {
     colour = mix(colour, mark, flow.y * 0.55 * step(0.72, place));
 #endif
     gl_FragColor = vec4(mix(colour, glow, look.y), look.x);
-}`}`;
+}`
+}`;
 
 const LINE = /* glsl */ `
 uniform vec3 tone;

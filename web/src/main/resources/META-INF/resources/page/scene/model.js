@@ -74,7 +74,23 @@ export class Model {
         (look.parent ?? this.root).add(group);
         const away = Array.isArray(look.away) ? new Vector3(...look.away) : (look.away ?? new Vector3());
         /** @type {Item} */
-        const item = { part, group, home: new Vector3(), away, housing: !!look.housing, phantom: !!look.phantom, inside: !!look.inside, shown: true, fills: [], lines: [], bodies: [], strays: [], oil: false, fade: 1, seenThrough: false };
+        const item = {
+            part,
+            group,
+            home: new Vector3(),
+            away,
+            housing: !!look.housing,
+            phantom: !!look.phantom,
+            inside: !!look.inside,
+            shown: true,
+            fills: [],
+            lines: [],
+            bodies: [],
+            strays: [],
+            oil: false,
+            fade: 1,
+            seenThrough: false,
+        };
         this.items.push(item);
         return item;
     }

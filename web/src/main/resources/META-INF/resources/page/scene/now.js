@@ -46,12 +46,20 @@ export class Now {
         return chamber(this.state, unit, number + 1, what);
     }
 
-    /** Colour and pattern of a pressure (Pa); grey where there is none. @param {number} pressure @returns {{ rgb: readonly number[], band: number }} */
+    /**
+     * Colour and pattern of a pressure (Pa); grey where there is none.
+     * @param {number} pressure
+     * @returns {{ rgb: readonly number[], band: number }}
+     */
     oil(pressure) {
         return Number.isFinite(pressure) ? { rgb: colourOf(pressure), band: bandOf(pressure) } : { rgb: [0.6, 0.6, 0.6], band: 1 };
     }
 
-    /** A step (any unit) against the distance after which the picture repeats: too fast to be told apart? @param {number} step @param {number} repeat */
+    /**
+     * A step (any unit) against the distance after which the picture repeats: too fast to be told apart?
+     * @param {number} step
+     * @param {number} repeat
+     */
     blurs(step, repeat) {
         return Math.abs(step) > SEEN_SHARE * repeat;
     }

@@ -37,10 +37,14 @@ export class Orbit {
         for (const end of /** @type {const} */ (["pointerup", "pointercancel"])) canvas.addEventListener(end, (event) => this.#up(event));
         canvas.addEventListener("pointerleave", () => deeds.left());
         canvas.addEventListener("contextmenu", (event) => event.preventDefault());
-        canvas.addEventListener("wheel", (event) => {
-            event.preventDefault();
-            this.zoom(Math.exp(event.deltaY * (event.deltaMode === 1 ? 0.04 : 0.0012)));
-        }, { passive: false });
+        canvas.addEventListener(
+            "wheel",
+            (event) => {
+                event.preventDefault();
+                this.zoom(Math.exp(event.deltaY * (event.deltaMode === 1 ? 0.04 : 0.0012)));
+            },
+            { passive: false },
+        );
     }
 
     /** @param {PointerEvent} event */

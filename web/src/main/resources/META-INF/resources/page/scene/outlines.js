@@ -85,7 +85,12 @@ const cross = (o, a, b) => (a[0] - o[0]) * (b[1] - o[1]) - (a[1] - o[1]) * (b[0]
 /** Radius between the teeth: what a bore must keep away from. @param {number} pitchRadius @param {number} teeth */
 export const rootOf = (pitchRadius, teeth) => Math.max(pitchRadius - (2.4 * pitchRadius) / teeth, 0.3 * pitchRadius);
 
-/** A gear's outline: straight-sided teeth about the pitch circle, some of them broken off. @param {number} pitchRadius @param {number} teeth @returns {Pair[]} */
+/**
+ * A gear's outline: straight-sided teeth about the pitch circle, some of them broken off.
+ * @param {number} pitchRadius
+ * @param {number} teeth
+ * @returns {Pair[]}
+ */
 export function gear(pitchRadius, teeth, broken = 0) {
     const tooth = (2 * pitchRadius) / teeth; // module
     const root = rootOf(pitchRadius, teeth);

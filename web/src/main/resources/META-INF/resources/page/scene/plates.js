@@ -21,10 +21,14 @@ function addThrustBearing(model, unit, tilting, key, away) {
     const outer = unit.pitch + 0.52 * unit.diameter;
     const race = 0.13 * unit.diameter;
     const look = { tone: 0.16, hatch: -Math.PI / 4, parent: tilting, away };
-    const item = model.solid(key, (b) => {
-        b.ring(inner, outer, low, low + race, 28);
-        b.ring(inner, outer, high - race * 0.6, high, 28);
-    }, look);
+    const item = model.solid(
+        key,
+        (b) => {
+            b.ring(inner, outer, low, low + race, 28);
+            b.ring(inner, outer, high - race * 0.6, high, 28);
+        },
+        look,
+    );
     const ball = (high - low - 1.6 * race) / 2;
     const count = Math.max(7, Math.floor((2 * Math.PI * unit.pitch) / (ball * 5)));
     const balls = model.many(item, count, (b) => sphere(b, ball, 6), { tone: 0.05, whole: "ball" });
@@ -35,12 +39,21 @@ function addThrustBearing(model, unit, tilting, key, away) {
     }
     if (unit.thrustFriction > 0.006) {
         // a failing bearing: pits in the race the noses run on
-        model.body(item, (b) => {
-            for (let i = 0; i < 7; i++) {
-                const angle = 0.5 + i * 0.31;
-                b.extruded(circle(0.05 * unit.diameter * (1 + (i % 3) * 0.5), 7, unit.pitch * Math.sin(angle), unit.pitch * Math.cos(angle)), [], low - 0.25, low + 0.1);
-            }
-        }, { ...look, tone: 1.35 });
+        model.body(
+            item,
+            (b) => {
+                for (let i = 0; i < 7; i++) {
+                    const angle = 0.5 + i * 0.31;
+                    b.extruded(
+                        circle(0.05 * unit.diameter * (1 + (i % 3) * 0.5), 7, unit.pitch * Math.sin(angle), unit.pitch * Math.cos(angle)),
+                        [],
+                        low - 0.25,
+                        low + 0.1,
+                    );
+                }
+            },
+            { ...look, tone: 1.35 },
+        );
     }
     return { item, top: high };
 }
@@ -75,7 +88,10 @@ export function addSwashPlate(model, unit, frame) {
             b.ring(unit.pitch + 0.53 * unit.diameter, unit.plateRadius, bearing.top - 0.3 * unit.diameter, bearing.top, 32); // rim that holds the race
             for (const side of [-1, 1]) {
                 const x = side * (unit.plateRadius - 0.25 * unit.diameter);
-                b.box([Math.min(x, x + side * 0.3 * unit.diameter), -trunnion, -trunnion * 1.2], [Math.max(x, x + side * 0.3 * unit.diameter), top, trunnion * 1.2]);
+                b.box(
+                    [Math.min(x, x + side * 0.3 * unit.diameter), -trunnion, -trunnion * 1.2],
+                    [Math.max(x, x + side * 0.3 * unit.diameter), top, trunnion * 1.2],
+                );
             }
         },
         { tone: 0.45, hatch: Math.PI / 4, parent: tilting, away: [0, up * 1.6, 0], housing: true },
@@ -101,8 +117,30 @@ export function addSwashPlate(model, unit, frame) {
         (b) => {
             b.at(new Matrix4().makeRotationZ(-Math.PI / 2));
             // outline in the plane across the trunnion: (x, z) here are (−y, z) of the plate
-            b.extruded(hull([[0, 0], [-eye * 0.55, 0]], trunnion * 1.25), [circle(trunnion * 0.55, 16)], armX, armX + 0.32 * scale);
-            b.extruded(hull([[-eye * 0.5, 0], [-eye, 0]], Math.max(trunnion * 0.72, eyeRadius + 0.14 * scale)), [circle(eyeRadius, 14, -eye, 0)], armX, armX + 0.32 * scale);
+            b.extruded(
+                hull(
+                    [
+                        [0, 0],
+                        [-eye * 0.55, 0],
+                    ],
+                    trunnion * 1.25,
+                ),
+                [circle(trunnion * 0.55, 16)],
+                armX,
+                armX + 0.32 * scale,
+            );
+            b.extruded(
+                hull(
+                    [
+                        [-eye * 0.5, 0],
+                        [-eye, 0],
+                    ],
+                    Math.max(trunnion * 0.72, eyeRadius + 0.14 * scale),
+                ),
+                [circle(eyeRadius, 14, -eye, 0)],
+                armX,
+                armX + 0.32 * scale,
+            );
             b.home();
         },
         { tone: 0.55, warmth: 0.6, parent: tilting, away: [up * 1.1, up * 1.6, 0] },
@@ -110,13 +148,17 @@ export function addSwashPlate(model, unit, frame) {
     arm.group.userData.handle = true;
     for (const body of arm.bodies) body.userData.handle = true;
     const rod = model.frame(frame, 0, unit.plateHeight, 0);
-    model.solid("control-arm", (b) => {
-        b.at(new Matrix4().makeTranslation(0, eye, 0).multiply(X_AXIS));
-        b.ring(0, pin, armX - 0.1 * scale, armX + 0.75 * scale, 12);
-        b.at(new Matrix4().makeTranslation(armX + 0.58 * scale, eye, 0).multiply(new Matrix4().makeRotationX(Math.PI / 2)));
-        b.ring(0, pin * 0.8, -pin, 4.5 * scale, 10); // the rod from pedal or lever
-        b.home();
-    }, { tone: 0.2, parent: rod, away: [up * 1.1, up * 1.6, 0] });
+    model.solid(
+        "control-arm",
+        (b) => {
+            b.at(new Matrix4().makeTranslation(0, eye, 0).multiply(X_AXIS));
+            b.ring(0, pin, armX - 0.1 * scale, armX + 0.75 * scale, 12);
+            b.at(new Matrix4().makeTranslation(armX + 0.58 * scale, eye, 0).multiply(new Matrix4().makeRotationX(Math.PI / 2)));
+            b.ring(0, pin * 0.8, -pin, 4.5 * scale, 10); // the rod from pedal or lever
+            b.home();
+        },
+        { tone: 0.2, parent: rod, away: [up * 1.1, up * 1.6, 0] },
+    );
     model.moves((now) => {
         const angle = now.signal("swash_angle");
         if (!Number.isFinite(angle)) return;
@@ -132,7 +174,8 @@ export function addSwashPlate(model, unit, frame) {
 }
 
 /** From the trunnion to the eye of the arm, mm. @param {import("./sizes.js").Sizes} sizes */
-export const armLength = (sizes) => Math.max(1.6 * sizes.unit, Math.min(4.2 * sizes.unit, sizes.input.pulleyY - 0.45 * sizes.unit - sizes.faceY - sizes.pump.plateHeight));
+export const armLength = (sizes) =>
+    Math.max(1.6 * sizes.unit, Math.min(4.2 * sizes.unit, sizes.input.pulleyY - 0.45 * sizes.unit - sizes.faceY - sizes.pump.plateHeight));
 
 /** The motor's plate, fixed in the case. @param {Model} model @param {UnitSizes} unit @param {import("three").Object3D} frame */
 export function addFixedPlate(model, unit, frame) {
@@ -149,7 +192,10 @@ export function addFixedPlate(model, unit, frame) {
             // feet by which it sits in the case
             for (const side of [-1, 1]) {
                 const x = side * unit.plateRadius * 0.92;
-                b.box([Math.min(x, x + side * 0.22 * unit.plateRadius), bearing.top, -0.3 * unit.plateRadius], [Math.max(x, x + side * 0.22 * unit.plateRadius), bearing.top + thickness * 0.7, 0.3 * unit.plateRadius]);
+                b.box(
+                    [Math.min(x, x + side * 0.22 * unit.plateRadius), bearing.top, -0.3 * unit.plateRadius],
+                    [Math.max(x, x + side * 0.22 * unit.plateRadius), bearing.top + thickness * 0.7, 0.3 * unit.plateRadius],
+                );
             }
         },
         { tone: 0.45, hatch: Math.PI / 4, parent: tilting, away: [0, up * 1.6, 0], housing: true },

@@ -63,10 +63,7 @@ function unitSizes(get, place) {
         kidneyOuter,
         landOuter,
         kidneySpan: get(`${place}.kidneySpan`),
-        slotSpan: Math.min(
-            (mm("portArea") * MM) / (slotWidth * ((kidneyInner + kidneyOuter) / 2)),
-            (1.7 * Math.PI) / get(`${place}.pistonCount`),
-        ),
+        slotSpan: Math.min((mm("portArea") * MM) / (slotWidth * ((kidneyInner + kidneyOuter) / 2)), (1.7 * Math.PI) / get(`${place}.pistonCount`)),
         faceGap: mm("faceGap"),
         clearance: mm("boreClearance"),
         badClearance: mm("badPistonClearance"),
@@ -134,7 +131,14 @@ export function sizesOf(get) {
     };
 }
 
-/** Bore of the main passages from the oil they hold. @param {Get} get @param {UnitSizes} pump @param {UnitSizes} motor @param {number} legWall @param {number} pumpZ */
+/**
+ * Bore of the main passages from the oil they hold.
+ * @param {Get} get
+ * @param {UnitSizes} pump
+ * @param {UnitSizes} motor
+ * @param {number} legWall
+ * @param {number} pumpZ
+ */
 function passageSizes(get, pump, motor, legWall, pumpZ) {
     const length = legWall - pumpZ + pump.diameter;
     const volume = ((get("loop.volumeA") + get("loop.volumeB")) / 2) * MM ** 3;
@@ -197,7 +201,9 @@ function gearSizes(get, motor, unit) {
     };
 }
 
-/** @param {{ pump: UnitSizes, motor: UnitSizes, unit: number, wall: number, margin: number, pumpZ: number, legEnd: number, plateTop: number, filterBottom: number, gears: ReturnType<ReturnType<typeof gearSizes>["place"]> }} from */
+/**
+ * @param {{ pump: UnitSizes, motor: UnitSizes, unit: number, wall: number, margin: number, pumpZ: number, legEnd: number, plateTop: number, filterBottom: number, gears: ReturnType<ReturnType<typeof gearSizes>["place"]> }} from
+ */
 function caseSizesOf({ pump, motor, unit, wall, margin, pumpZ, legEnd, plateTop, filterBottom, gears }) {
     const roof = Math.max(gears.largest, motor.blockRadius) + margin;
     const base = motor.blockRadius + margin; // of the shallow part of the case, up and down

@@ -90,9 +90,41 @@ function addPistons(model, unit, turning, out) {
     const bodies = model.many(pistons, count, (b) => pistonProfile(b, unit, radius, drop, hollowDepth), { tone: 0.1, hatch: -Math.PI / 4 });
     const springFree = unit.middle - unit.floor + hollowDepth; // length at mid stroke
     const coils = model.many(springs, count, (b) => helix(b, unit.hollowRadius * 0.78, 4, unit.hollowRadius * 0.17), { tone: 0.75 });
-    const columns = model.manyOil(oil, count, (b) => void b.turned([[0, 0], [radius * 0.985, 0], [radius * 0.985, 1], [0, 1]], 14, false));
-    const hollows = model.manyOil(oil, count, (b) => void b.turned([[0, 0], [unit.hollowRadius * 0.97, 0], [unit.hollowRadius * 0.97, hollowDepth - 0.2], [0, hollowDepth - 0.2]], 10, false));
-    const slots = model.manyOil(oil, count, (b) => void b.extruded(kidney(unit.kidneyInner + 0.1, unit.kidneyOuter - 0.1, 0, slotSpan(unit) - 0.02, 5), [], 0.1, unit.floor, 1, false));
+    const columns = model.manyOil(
+        oil,
+        count,
+        (b) =>
+            void b.turned(
+                [
+                    [0, 0],
+                    [radius * 0.985, 0],
+                    [radius * 0.985, 1],
+                    [0, 1],
+                ],
+                14,
+                false,
+            ),
+    );
+    const hollows = model.manyOil(
+        oil,
+        count,
+        (b) =>
+            void b.turned(
+                [
+                    [0, 0],
+                    [unit.hollowRadius * 0.97, 0],
+                    [unit.hollowRadius * 0.97, hollowDepth - 0.2],
+                    [0, hollowDepth - 0.2],
+                ],
+                10,
+                false,
+            ),
+    );
+    const slots = model.manyOil(
+        oil,
+        count,
+        (b) => void b.extruded(kidney(unit.kidneyInner + 0.1, unit.kidneyOuter - 0.1, 0, slotSpan(unit) - 0.02, 5), [], 0.1, unit.floor, 1, false),
+    );
     const haze = addHaze(model, unit, turning);
     const hazy = model.hazes([pistons, springs, oil], `${key}_speed`, TURN / count);
     model.moves(() => {
@@ -151,7 +183,13 @@ function addPistons(model, unit, turning, out) {
 function addHaze(model, unit, turning) {
     return [1, -1].map((side) => {
         const item = model.item(`${unit.place}-piston`, { parent: turning.parent ?? turning });
-        const half = sector(unit.pitch - unit.diameter / 2, unit.pitch + unit.diameter / 2, side > 0 ? 0.04 : Math.PI + 0.04, side > 0 ? Math.PI - 0.04 : TURN - 0.04, 16);
+        const half = sector(
+            unit.pitch - unit.diameter / 2,
+            unit.pitch + unit.diameter / 2,
+            side > 0 ? 0.04 : Math.PI + 0.04,
+            side > 0 ? Math.PI - 0.04 : TURN - 0.04,
+            16,
+        );
         const ring = model.oil(item, (b) => void b.extruded(half, [], unit.floor, unit.middle + unit.pistonLength, 1, false));
         ring.userData.drop = true;
         item.fade = 0.45;
@@ -165,7 +203,14 @@ function addHaze(model, unit, turning) {
     });
 }
 
-/** A hollow piston, open towards its chamber (y = 0), with a round nose. @param {import("./build.js").Build} b @param {UnitSizes} unit @param {number} radius @param {number} drop @param {number} hollowDepth */
+/**
+ * A hollow piston, open towards its chamber (y = 0), with a round nose.
+ * @param {import("./build.js").Build} b
+ * @param {UnitSizes} unit
+ * @param {number} radius
+ * @param {number} drop
+ * @param {number} hollowDepth
+ */
 function pistonProfile(b, unit, radius, drop, hollowDepth) {
     const nose = unit.noseRadius;
     const centre = unit.pistonLength;
@@ -175,17 +220,7 @@ function pistonProfile(b, unit, radius, drop, hollowDepth) {
         const angle = (Math.PI / 2) * (i / 4);
         round.push([nose * Math.cos(angle), centre + nose * Math.sin(angle)]);
     }
-    b.turned(
-        [
-            [unit.hollowRadius, 0],
-            [radius, 0],
-            [radius, centre - drop * 2],
-            ...round,
-            [0, hollowDepth],
-            [unit.hollowRadius, hollowDepth],
-        ],
-        16,
-    );
+    b.turned([[unit.hollowRadius, 0], [radius, 0], [radius, centre - drop * 2], ...round, [0, hollowDepth], [unit.hollowRadius, hollowDepth]], 16);
 }
 
 /** A coil spring of unit length. @param {import("./build.js").Build} b @param {number} radius @param {number} turns @param {number} wire */
@@ -198,6 +233,10 @@ function helix(b, radius, turns, wire) {
     // unit length would flatten the wire beyond recognition: sweep at full length, then shrink the axis
     const stretch = 30;
     b.at(new Matrix4().makeScale(1, 1 / stretch, 1));
-    b.swept(path.map((p) => p.setY(p.y * stretch)), wire, 3);
+    b.swept(
+        path.map((p) => p.setY(p.y * stretch)),
+        wire,
+        3,
+    );
     b.home();
 }

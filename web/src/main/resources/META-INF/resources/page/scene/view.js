@@ -198,7 +198,9 @@ export class View {
         this.ray.setFromCamera(new Vector2((2 * px) / w - 1, 1 - (2 * py) / h), this.camera);
         const cut = drawn.model.looks.cut.value;
         const normal = new Vector3(cut.x, cut.y, cut.z);
-        const bodies = drawn.model.items.filter((item) => item.group.visible).flatMap((item) => item.bodies.filter((body) => body.visible && !body.userData.drop));
+        const bodies = drawn.model.items
+            .filter((item) => item.group.visible)
+            .flatMap((item) => item.bodies.filter((body) => body.visible && !body.userData.drop));
         const hits = this.ray.intersectObjects(bodies, false);
         const seen = hits.filter((hit) => hit.point.dot(normal) <= cut.w || !drawn.model.looks.cutting);
         // what is seen through is not hit while something solid stands behind it
