@@ -33,9 +33,7 @@ class StepsTest {
 
     @BeforeAll
     static void believe() {
-        belief = new Finder(FinderOptions.usual(1).withoutNext())
-                .found(noted(Set.of()))
-                .belief();
+        belief = new Finder(FinderOptions.usual(1)).found(noted(Set.of())).belief();
         ledger = Ledger.of(belief, PRICES, Hill.usual());
     }
 
