@@ -163,7 +163,10 @@ function addGallery(model, frame) {
     );
     const oil = model.item("gallery", { parent: frame, away, inside: true });
     const arms = [1, -1].map((side) => model.oil(oil, (b) => void b.swept([new Vector3(0, y, 0), new Vector3(side * reach * 0.99, y, 0)], bore, 12)));
-    const stem = model.oil(oil, (b) => void b.swept([new Vector3(0, s.filterBottom + 0.3 * s.unit, 0), new Vector3(0, y, 0)], bore, 12));
+    // with a charge pump the filter stands before it, in its suction
+    const charged = s.get("makeUp.chargeDisplacement") > 0;
+    const stemTop = charged ? y - bore * 1.02 : y;
+    const stem = model.oil(oil, (b) => void b.swept([new Vector3(0, s.filterBottom + 0.3 * s.unit, 0), new Vector3(0, stemTop, 0)], bore, 12));
     const fills = [...arms, stem].map((mesh) => /** @type {import("three").ShaderMaterial} */ (mesh.material));
     const area = Math.PI * bore * bore;
     model.moves((now) => {
@@ -174,6 +177,11 @@ function addGallery(model, frame) {
         for (const fill of fills) {
             fill.uniforms.tone.value.setRGB(rgb[0], rgb[1], rgb[2], "");
             fill.uniforms.bandAll.value = band;
+        }
+        if (charged) {
+            const suction = now.oil(101325);
+            fills[2].uniforms.tone.value.setRGB(suction.rgb[0], suction.rgb[1], suction.rgb[2], "");
+            fills[2].uniforms.bandAll.value = suction.band;
         }
         moveMarks(fills[0], now, flow * share, area);
         moveMarks(fills[1], now, flow * (1 - share), area);
