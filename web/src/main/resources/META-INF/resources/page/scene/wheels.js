@@ -19,7 +19,7 @@ export function addWheels(model, axle) {
         const radius = s.wheel.radius * (1 + (side * s.wheel.mismatch) / 2);
         const [from, to] = side > 0 ? [z, z + s.wheel.width] : [z - s.wheel.width, z];
         const middle = (from + to) / 2;
-        model.solid(
+        const tyre = model.solid(
             "wheel",
             (b) => {
                 b.at(Z_AXIS);
@@ -50,6 +50,7 @@ export function addWheels(model, axle) {
             },
             { tone: 0.75, parent: turning, away: [0, 0, side * 8 * s.unit], phantom: true },
         );
+        for (const body of tyre.bodies) body.userData.drop = true; // it is all over the picture: the disc is what is pointed at
         model.solid(
             "wheel",
             (b) => {
