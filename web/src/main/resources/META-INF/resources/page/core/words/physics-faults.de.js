@@ -75,8 +75,8 @@ const faults = {
     "differential-tight": ["Differential oder Achslager schwergängig", DRAG],
     "tyre-small": ["Falsche oder platte Reifen, zu klein", "verlorener Anteil des Halbmessers"],
     "tyre-grip-poor": ["Reifen ohne Griff", "verlorener Anteil des Griffs"],
-    overload: ["Maschine überladen, der Antrieb ist heil", "Masse, Vielfaches der angegebenen"],
-    "duty-steep": ["Hang steiler als angenommen, der Antrieb ist heil", "steiler als angenommen um"],
+    overload: ["Maschine überladen, der Antrieb ist gesund", "Masse, Vielfaches der angegebenen"],
+    "duty-steep": ["Hang steiler als angenommen, der Antrieb ist gesund", "steiler als angenommen um"],
     "fan-broken": ["Lüfter gebrochen oder blockiert", "verlorener Anteil der Lüfterwirkung"],
     "fins-packed": ["Kühlrippen mit Schmutz zugesetzt", "zugesetzter Anteil der Fläche"],
 };

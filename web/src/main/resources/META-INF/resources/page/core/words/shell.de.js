@@ -166,7 +166,7 @@ export default {
     "page.offline.keeping": "Wird auf diesem Gerät gespeichert …",
     "page.now": "Jetzt",
     "page.now.speed": "Fahrt",
-    "page.now.sound": "heil {0}",
+    "page.now.sound": "gesund {0}",
     "help.show": "Wie es aussieht",
 
     "notice.side_a_starves": "Öl fehlt, Seite A",
