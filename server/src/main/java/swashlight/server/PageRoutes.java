@@ -8,6 +8,7 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Collectors;
 
 /**
@@ -47,7 +48,8 @@ final class PageRoutes {
 
     /** Addresses that are not simply files. */
     void answer(@Observes Router router) {
-        String drives = DemoDrives.json();
+        // Worked out while the first page is on its way: reading the drives takes as long as all else here.
+        CompletableFuture<String> drives = CompletableFuture.supplyAsync(DemoDrives::json);
         String list = files.names().stream()
                 .filter(name -> NOT_KEPT.stream().noneMatch(name::contains))
                 .map(name -> '"' + version + "/" + name + '"')
@@ -55,7 +57,15 @@ final class PageRoutes {
         String worker = PageFiles.text("sw.js").replace("VERSION_OF_ALL_FILES", files.version());
         router.get("/").order(-1).handler(context -> tell(context, "text/html; charset=utf-8", html));
         router.get("/index.html").order(-1).handler(context -> tell(context, "text/html; charset=utf-8", html));
-        router.get("/drives.json").order(-1).handler(context -> tell(context, "application/json", drives));
+        router.get("/drives.json")
+                .order(-1)
+                .handler(context -> drives.whenComplete((json, broken) -> {
+                    if (broken == null) {
+                        tell(context, "application/json", json);
+                    } else {
+                        context.fail(broken);
+                    }
+                }));
         router.get("/files.json").order(-1).handler(context -> tell(context, "application/json", list));
         router.get("/sw.js").order(-1).handler(context -> tell(context, "text/javascript; charset=utf-8", worker));
         router.get(version + "/*")
