@@ -24,7 +24,8 @@ try {
     const engine = await Engine.open(coming);
     const drives = await coming;
     await words;
-    store.fromLink(location.hash);
+    takeLink();
+    addEventListener("hashchange", takeLink);
     shell.drives = drives;
     shell.engine = engine;
     engine.follow(store);
@@ -33,3 +34,8 @@ try {
     shell.broken = failure instanceof Error ? failure.message : String(failure);
 }
 setTimeout(keepAll, KEEP_AFTER);
+
+/** A link's state is taken once: coming back finds what was made of it since. */
+function takeLink() {
+    if (store.fromLink(location.hash)) history.replaceState(null, "", location.pathname + location.search);
+}

@@ -190,8 +190,8 @@ function fitting(usual, found) {
 /** @param {any} tree @returns {Record<string, number>} */
 const numbers = (tree) => Object.fromEntries(Object.entries(tree ?? {}).filter((entry) => Number.isFinite(entry[1]))) ;
 
-/** @param {string} key @param {unknown} value */
-function keep(key, value) {
+/** Keeps something in the browser. @param {string} key @param {unknown} value */
+export function keep(key, value) {
     try {
         localStorage.setItem(key, JSON.stringify(value));
     } catch {
@@ -199,8 +199,8 @@ function keep(key, value) {
     }
 }
 
-/** @param {string} key */
-function kept(key) {
+/** What was kept, or null. @param {string} key */
+export function kept(key) {
     try {
         return JSON.parse(localStorage.getItem(key) ?? "null");
     } catch {

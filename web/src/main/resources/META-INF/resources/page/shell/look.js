@@ -1,10 +1,11 @@
 /** Theme and language of the page follow the gaze; at the first visit they are what the browser prefers. */
 import { LANGUAGES, languageNow, setLanguage } from "../core/words.js";
 import { rampFor } from "../core/ramp.js";
+import { kept } from "../core/store.js";
 
 /** @param {import("../core/store.js").Store} store */
 export function beginLook(store) {
-    const before = localStorage.getItem("swashlight.gaze");
+    const before = kept("swashlight.gaze");
     store.recall();
     if (!before) {
         const spoken = navigator.language.slice(0, 2);

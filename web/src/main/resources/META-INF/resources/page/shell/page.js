@@ -3,7 +3,7 @@
  * everything that is pressed often within reach of a thumb. Views are fetched when first looked at, and one that fails leaves the rest alone.
  */
 import { LitElement, html, nothing } from "lit";
-import { store } from "../core/store.js";
+import { keep, kept, store } from "../core/store.js";
 import { t, tOr, wording } from "../core/words.js";
 import "./card.js";
 import "./controls.js";
@@ -30,6 +30,7 @@ const PLACES = [...ASKED, ["part", "swash-card", ""], ...SHOWN];
 /** Views whose update() takes a frame. */
 const GIVEN = new Set(["swash-scene", "swash-circuit", "swash-graphs", "swash-ledger", "swash-spectrum", "swash-sound", "swash-telling"]);
 const SCENE = "../scene/element.js";
+const KEPT = "swashlight.places";
 /** A phone, upright or lying: one place at a time. */
 const NARROW = "(max-width: 820px), (max-height: 480px)";
 
@@ -47,8 +48,9 @@ export class SwashPage extends LitElement {
         /** @type {readonly import("../types.js").DemoDrive[]} */
         this.drives = [];
         this.broken = "";
-        this.asked = "hand";
-        this.shown = location.hash.startsWith("#story=") ? "stories" : "circuit";
+        const { asked, shown } = placesKept();
+        this.asked = asked;
+        this.shown = location.hash.startsWith("#story=") ? "stories" : shown;
         this.trouble = "";
         /** The picture has the whole page: for a room full of people. */
         this.alone = false;
@@ -64,7 +66,7 @@ export class SwashPage extends LitElement {
         addEventListener("keydown", (event) => keysOf(event, this));
         this.fetched = new Set([""]);
         this.seen = store.gaze.part;
-        if (this.narrow.matches && this.shown === "circuit") this.shown = "hand";
+        if (this.narrow.matches && kept(KEPT) === null && this.shown === "circuit") this.shown = "hand";
     }
 
     /** Who selects a part on a phone wants to read of it. */
@@ -83,6 +85,10 @@ export class SwashPage extends LitElement {
         if (!this.fetched.has(SCENE)) {
             this.fetch(SCENE);
             this.fetch("../stories/marks.js");
+        }
+        if (changed.has("shown") || changed.has("asked")) {
+            keep(KEPT, { asked: this.asked, shown: this.shown });
+            this.renderRoot.querySelector('nav button[aria-pressed="true"]')?.scrollIntoView({ inline: "center", block: "nearest" });
         }
         this.placesNow().forEach(([, , module]) => this.fetch(module));
         this.join();
@@ -221,6 +227,13 @@ export class SwashPage extends LitElement {
             default: return html`<swash-stories class="view"></swash-stories>`;
         }
     }
+}
+
+/** Where the page was left. */
+function placesKept() {
+    const known = (/** @type {string[][]} */ places, /** @type {string} */ key) => places.some((each) => each[0] === key);
+    const { asked, shown } = kept(KEPT) ?? {};
+    return { asked: known(ASKED, asked) ? asked : "hand", shown: known(PLACES, shown) ? shown : "circuit" };
 }
 
 customElements.define("swash-page", SwashPage);
