@@ -71,7 +71,7 @@ export class SwashCard extends LitElement {
         if (place < 0 || !this.atlas) return nothing;
         const { units, meanings } = this.atlas.channels;
         const [shown, sound] = (this.frame?.machines ?? []).map((machine) => show(signal(machine, key), units[place], store.gaze.units).text);
-        return html`<dt>${tOr(`signal.${key}`, meanings[place])}</dt>
+        return html`<dt class="said">${tOr(`signal.${key}`, meanings[place])}</dt>
             <dd>${shown ?? "–"} ${sound ? html`<span class="sound">${t("card.sound", sound)}</span>` : nothing}</dd>`;
     }
 
@@ -84,7 +84,7 @@ export class SwashCard extends LitElement {
         return html`<label><input type="checkbox" .checked=${there} @change=${() => {
             const { [key]: _before, ...rest } = store.bench.faults;
             store.setBench({ faults: there ? rest : { ...rest, [key]: faults.usual[at] } }, name);
-        }} />${name}</label>`;
+        }} /><span class="said">${name}</span></label>`;
     }
 }
 

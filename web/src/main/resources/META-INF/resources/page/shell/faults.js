@@ -67,7 +67,7 @@ export class SwashFaults extends LitElement {
         const name = nameOf(key, faults.meanings[at]);
         const graded = faults.most[at] > faults.least[at];
         return html`<div class="fault">
-            <label><input type="checkbox" .checked=${there} @change=${() => this.turn(key, there ? undefined : faults.usual[at], name)} />${name}</label>
+            <label><input type="checkbox" .checked=${there} @change=${() => this.turn(key, there ? undefined : faults.usual[at], name)} /><span class="said">${name}</span></label>
             ${there && graded ? dialOf({
                 id: `fault-${key}`, words: tOr(`severity.${key}`, faults.severityMeanings[at]), value: severity,
                 least: faults.least[at], most: faults.most[at], unit: severityUnit(faults.units[at], faults.most[at]),

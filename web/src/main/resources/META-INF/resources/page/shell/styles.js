@@ -19,6 +19,8 @@ export const controls = css`
     .even { flex-wrap: nowrap; }
     .even > * { flex: 1 1 auto; padding: 0 0.2em; min-width: 0; }
     .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; margin: 0; }
+    .said { display: inline-block; }
+    .said::first-letter { text-transform: uppercase; }
     .soft { color: var(--ink-soft); }
     .wrong { color: var(--warn); border-left: 4px solid var(--warn); padding-left: 0.6em; margin: 0.3em 0; }
 `;
