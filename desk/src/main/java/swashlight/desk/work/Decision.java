@@ -12,6 +12,7 @@ import swashlight.desk.report.Measure;
 import swashlight.desk.report.Value;
 import swashlight.drive.description.Dimension;
 import swashlight.findings.belief.Belief;
+import swashlight.findings.cause.Lore;
 import swashlight.findings.choice.Choice;
 import swashlight.findings.choice.Hill;
 import swashlight.findings.choice.Ledger;
@@ -21,6 +22,8 @@ import swashlight.findings.finding.FinderOptions;
 import swashlight.findings.finding.Found;
 import swashlight.findings.next.Prospect;
 import swashlight.findings.next.Ranking;
+import swashlight.findings.next.StepWorth;
+import swashlight.findings.next.Steps;
 import swashlight.findings.next.Tool;
 import swashlight.findings.reading.MachineCase;
 import swashlight.findings.tie.Tie;
@@ -34,7 +37,8 @@ record Decision(
         Set<Tool> have,
         Choice choice,
         Optional<Ranking> ranking,
-        List<Tie> ties) {
+        List<Tie> ties,
+        List<StepWorth> steps) {
     static Decision of(DecisionAsked asked, boolean ranked, Inspection inspection) {
         MachineCase machine =
                 inspection.filed(() -> CaseShelf.open(asked.machineCase())).machineCase();
@@ -43,19 +47,21 @@ record Decision(
                 .orElseGet(Prices::invented);
         Hill hill = hill(asked, inspection);
         Set<Tool> have = asked.have().map(stated -> tools(stated, inspection)).orElseGet(Tool::usual);
-        FinderOptions options = FinderOptions.usual(asked.seed()).with(Desk.lore(asked.counted(), inspection));
+        Lore lore = Desk.lore(asked.counted(), inspection);
+        FinderOptions options = FinderOptions.usual(asked.seed()).with(lore);
         inspection.close();
         Found found = new Finder(options).found(machine);
         Belief belief = found.belief();
         Ledger ledger = Ledger.of(belief, prices, hill);
         Choice choice = Choice.of(belief, ledger, prices, hill);
         if (!ranked) {
-            return new Decision(machine, found, prices, have, choice, Optional.empty(), List.of());
+            return new Decision(machine, found, prices, have, choice, Optional.empty(), List.of(), List.of());
         }
         Prospect prospect = Prospect.of(belief, prices, asked.seed());
         Ranking ranking = Ranking.of(prospect, ledger, prices, have, machine.readings());
         List<Tie> ties = new Ties(prospect, prices, have, machine.readings()).of(found.finding());
-        return new Decision(machine, found, prices, have, choice, Optional.of(ranking), ties);
+        List<StepWorth> steps = Steps.of(belief, ledger, prices, lore, machine);
+        return new Decision(machine, found, prices, have, choice, Optional.of(ranking), ties, steps);
     }
 
     private static Hill hill(DecisionAsked asked, Inspection inspection) {

@@ -39,6 +39,7 @@ final class FindReport {
         List<Line> lines = new ArrayList<>(report.answer());
         lines.addAll(report.inShort(decision.machine().complaint()));
         lines.addAll(NextReport.of(decision));
+        lines.addAll(StepReport.of(decision));
         lines.addAll(TieReport.of(decision));
         lines.add(new Chapter("money", NextAnswer.inShort(decision)));
         lines.addAll(FindWorkings.of(finding));

@@ -1,6 +1,7 @@
 package swashlight.desk.work;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import swashlight.desk.report.Chapter;
@@ -15,9 +16,10 @@ import swashlight.findings.choice.OptionFinding;
 import swashlight.findings.finding.Candidate;
 import swashlight.findings.next.Ranking;
 import swashlight.findings.next.ReadingWorth;
+import swashlight.findings.next.StepWorth;
 import swashlight.findings.next.Tool;
 
-/** Which reading to take next, by money, each with its cautions; or that no reading pays any more. */
+/** What to look at or to read next, by money, each with its cautions; or that nothing pays any more. */
 final class NextAnswer {
     private NextAnswer() {}
 
@@ -25,7 +27,8 @@ final class NextAnswer {
         Ranking ranking = decision.ranking().orElseThrow();
         List<Line> lines = new ArrayList<>(first(decision, ranking));
         lines.add(new Chapter("choice", ChoiceReport.answer(decision)));
-        lines.add(table(ranking));
+        lines.addAll(StepReport.of(decision));
+        lines.add(table(decision, ranking));
         lines.add(Sentence.of("words"));
         lines.addAll(TieReport.of(decision));
         List<Line> basis = new ArrayList<>(decision.basis());
@@ -49,13 +52,26 @@ final class NextAnswer {
     private static List<Line> first(Decision decision, Ranking ranking) {
         List<Line> lines = new ArrayList<>();
         Optional<ReadingWorth> next = ranking.next();
-        if (next.isEmpty()) {
+        Optional<StepWorth> step = StepReport.best(decision)
+                .filter(best -> best.net() > next.map(ReadingWorth::net).orElse(0.0));
+        step.ifPresent(best -> {
+            lines.add(Sentence.of(
+                    "take",
+                    Value.text(decision.machine().name()),
+                    StepReport.words(best),
+                    decision.money(best.saving()),
+                    decision.money(best.cost())));
+            lines.addAll(StepReport.cautions("caution", best));
+        });
+        if (next.isEmpty() && step.isPresent()) {
+            lines.add(Sentence.of("rules"));
+        } else if (next.isEmpty()) {
             lines.add(Sentence.of("stop", Value.text(decision.machine().name())));
         } else {
             ReadingWorth worth = next.get();
             Candidate reading = worth.errand().reading();
             lines.add(Sentence.of(
-                    "take",
+                    step.isPresent() ? "number" : "take",
                     Value.text(decision.machine().name()),
                     Value.wordOr("next.reading." + reading.key(), reading.words()),
                     decision.money(worth.saving()),
@@ -87,7 +103,7 @@ final class NextAnswer {
                 ", ", worth.lacking().stream().map(Tool::key).sorted().toList()));
     }
 
-    private static Table table(Ranking ranking) {
+    private static Table table(Decision decision, Ranking ranking) {
         List<Column> columns = List.of(
                 Column.words("reading"),
                 new Column("net", Measure.RATIO),
@@ -96,8 +112,12 @@ final class NextAnswer {
                 new Column("time", Measure.MINUTES),
                 new Column("gain", Measure.RATIO),
                 Column.words("lacking"));
+        List<Row> possible = new ArrayList<>();
+        ranking.possible().forEach(worth -> possible.add(new Row(worth.net(), row(worth))));
+        decision.steps().forEach(step -> possible.add(new Row(step.net(), row(step))));
+        possible.sort(Comparator.comparingDouble(Row::net).reversed());
         List<List<Value>> rows = new ArrayList<>();
-        ranking.possible().forEach(worth -> rows.add(row(worth)));
+        possible.forEach(row -> rows.add(row.cells()));
         ranking.impossible().forEach(worth -> rows.add(row(worth)));
         return new Table("readings", columns, rows);
     }
@@ -112,6 +132,19 @@ final class NextAnswer {
                 Value.of(Math.rint(1000 * worth.gain()) / 1000, Measure.RATIO),
                 tools(worth));
     }
+
+    private static List<Value> row(StepWorth step) {
+        return List.of(
+                Value.text(step.key()),
+                Value.of(whole(step.net()), Measure.RATIO),
+                Value.of(whole(step.saving()), Measure.RATIO),
+                Value.of(whole(step.cost()), Measure.RATIO),
+                Value.of(step.time(), Measure.MINUTES),
+                Value.of(Math.rint(1000 * step.gain()) / 1000, Measure.RATIO),
+                Value.text(""));
+    }
+
+    private record Row(double net, List<Value> cells) {}
 
     private static double whole(double money) {
         return Math.rint(money) + 0.0;

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -40,6 +42,37 @@ class DecisionCommandsTest {
         assertThat(json.at("/basis/hill/unit").asString()).isEqualTo("°");
         Stranger.Told few = new Stranger(folder).types("swashlight next side-hard-to-push --have tape,stopwatch");
         assertThat(few.out()).contains("Lacks", "slope").contains("scale");
+    }
+
+    /** Looks and an opened drive stand in one ranking with the numbers, sorted by what they pay, and cautions stand beside them. */
+    @Test
+    void ranksLooksAndAnOpenedDriveWithTheNumbers() {
+        Stranger.Told told =
+                new Stranger(folder).types("swashlight next rider-too-little-known --prices small-workshop --csv");
+        List<String> rows = told.rows().subList(1, told.rows().size());
+        assertThat(rows).anyMatch(row -> row.startsWith("look-belt,"));
+        assertThat(rows).anyMatch(row -> row.startsWith("open-motor-flatness,"));
+        assertThat(rows).anyMatch(row -> row.startsWith("roll-forward-hot,"));
+        List<Double> pays = rows.stream()
+                .filter(row -> row.endsWith(",")) // with what is at hand
+                .map(row -> Double.parseDouble(row.split(",")[1]))
+                .toList();
+        assertThat(pays).isSortedAccordingTo(Comparator.reverseOrder()).hasSizeGreaterThan(35);
+        assertThat(new Stranger(folder)
+                        .types("swashlight next rider-too-little-known")
+                        .out())
+                .contains("look at belt", "key out", "clear level course", "Opening the drive");
+    }
+
+    @Test
+    void findTakesThePricesToo() {
+        Stranger.Told told =
+                new Stranger(folder).types("swashlight find rider-fades-uphill --prices small-workshop --hill 10deg");
+        assertThat(told.code()).isZero();
+        assertThat(told.out()).contains("EUR").doesNotContain("¤");
+        Stranger.Told missing = new Stranger(folder).types("swashlight find rider-fades-uphill --prices demo:big");
+        assertThat(missing.code()).isEqualTo(2);
+        assertThat(missing.err()).contains("there is no demo of that name", "small-workshop");
     }
 
     @Test
