@@ -20,6 +20,9 @@ final class StudyCommand extends DeskCommand {
     @Option(names = "--machines", paramLabel = "NUMBER")
     private String machines = "200";
 
+    @Option(names = "--with", paramLabel = "FILE")
+    private List<String> with = List.of();
+
     @Mixin
     private LongOptions longer;
 
@@ -37,7 +40,12 @@ final class StudyCommand extends DeskCommand {
     Outcome outcome() {
         DriveAsked asked = new DriveAsked(Named.drive(session(), "--drive", Optional.ofNullable(drive)), List.of());
         StudyAsked study = new StudyAsked(
-                new Stated("--machines", machines), longer.seed, longer.careful, longer.hands(), longer.to(session()));
+                new Stated("--machines", machines),
+                longer.seed,
+                longer.careful,
+                longer.hands(),
+                longer.to(session()),
+                with.stream().map(session()::file).toList());
         try (Waiting waiting = new Waiting(session(), "study")) {
             return Desk.study(asked, study, waiting);
         }

@@ -42,6 +42,41 @@ final class RowFile {
         return opened;
     }
 
+    /** Work and rows of a whole file that another call wrote under the same heading; refuses any other. */
+    static Optional<RowsOfWork> others(Path path, String kind, List<String> heading, Inspection inspection) {
+        try {
+            List<String> lines = Files.readAllLines(path, StandardCharsets.UTF_8);
+            if (lines.size() >= 2
+                    && lines.get(0).startsWith("# " + kind)
+                    && lines.get(1).equals(String.join(",", heading))) {
+                List<List<String>> rows = lines.stream()
+                        .skip(2)
+                        .map(RowFile::cells)
+                        .filter(cells -> cells.size() == heading.size())
+                        .toList();
+                return Optional.of(new RowsOfWork(lines.get(0).substring(2 + kind.length()), rows));
+            }
+        } catch (IOException | UncheckedIOException broken) {
+            inspection.refuse(
+                    "not-readable", new Stated("--with", path.toString()), "this file cannot be read", "name another one");
+            return Optional.empty();
+        }
+        inspection.refuse(
+                "other-work",
+                new Stated("--with", path.toString()),
+                "this file holds no rows of such work",
+                "a file that was written with --to");
+        return Optional.empty();
+    }
+
+    /**
+     * What a file of rows holds.
+     *
+     * @param work what its first line says behind the kind of work
+     * @param rows all whole ones
+     */
+    record RowsOfWork(String work, List<List<String>> rows) {}
+
     private void read(Path path, String first, Inspection inspection) throws IOException {
         String text = Files.exists(path) ? Files.readString(path, StandardCharsets.UTF_8) : "";
         if (text.isEmpty()) {

@@ -1,6 +1,7 @@
 package swashlight.desk.work;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,5 +12,6 @@ import java.util.Optional;
  * @param careful as carefully as a single case, or quickly
  * @param hands how many cores
  * @param to file for the rows
+ * @param with files with rows of other studies, to be added up with these
  */
-public record StudyAsked(Stated machines, long seed, boolean careful, int hands, Optional<Path> to) {}
+public record StudyAsked(Stated machines, long seed, boolean careful, int hands, Optional<Path> to, List<Path> with) {}

@@ -2,12 +2,9 @@ package swashlight.desk.work;
 
 import java.util.ArrayList;
 import java.util.List;
-import swashlight.desk.report.Axis;
 import swashlight.desk.report.Chapter;
 import swashlight.desk.report.Column;
-import swashlight.desk.report.Curve;
 import swashlight.desk.report.Fact;
-import swashlight.desk.report.Figure;
 import swashlight.desk.report.Line;
 import swashlight.desk.report.Measure;
 import swashlight.desk.report.Report;
@@ -15,23 +12,31 @@ import swashlight.desk.report.Sentence;
 import swashlight.desk.report.Table;
 import swashlight.desk.report.Value;
 import swashlight.drive.description.DriveDescription;
+import swashlight.findings.study.Spending;
 import swashlight.findings.study.StudySummary;
+import swashlight.findings.study.WildCount;
 
 /** Whether findings kept their promises on simulated machines. */
 final class StudyReport {
     private StudyReport() {}
 
-    static Outcome of(DriveDescription drive, StudyAsked asked, StudySummary summary) {
+    static Outcome of(DriveDescription drive, StudyAsked asked, List<StudyPart> parts) {
+        StudySummary summary = StudySummary.of(
+                parts.stream().flatMap(part -> part.rows().stream()).toList());
+        Value name = parts.size() == 1
+                ? Value.text(drive.name())
+                : Value.word("study.several", Value.of(parts.size(), Measure.RATIO));
         List<Line> lines = new ArrayList<>();
         lines.add(Sentence.of(
                 "answer",
-                Value.text(drive.name()),
+                name,
                 Value.of(summary.machines(), Measure.RATIO),
                 Value.of(summary.right(), Measure.SHARE),
                 new Value.Spread(summary.promised(), summary.rightError(), Measure.SHARE)));
         boolean even = summary.square() < StudySummary.squareLimit();
         lines.add(Sentence.of(even ? "even" : "uneven"));
         lines.add(new Fact("calibrationError", Value.of(summary.calibrationError(), Measure.SHARE)));
+        lines.add(new Fact("luck", Value.of(summary.luck(), Measure.SHARE)));
         lines.add(new Fact("surprise", Value.of(summary.surprise(), Measure.RATIO)));
         lines.add(new Fact("square", Value.of(summary.square(), Measure.RATIO)));
         lines.add(new Fact("squareLimit", Value.of(StudySummary.squareLimit(), Measure.RATIO)));
@@ -39,7 +44,89 @@ final class StudyReport {
         lines.add(new Chapter("reliability", List.of(table("reliability", summary.reliability()))));
         lines.add(new Chapter("every", List.of(table("every", summary.everyAction()))));
         lines.add(new Chapter("ranks", List.of(Sentence.of("ranks.words"), ranks(summary))));
-        return new Outcome.Answered(new Report("study", lines), List.of(picture(drive, summary)));
+        summary.spending().map(StudyReport::costs).ifPresent(lines::add);
+        summary.wild().map(StudyReport::wild).ifPresent(lines::add);
+        if (parts.size() > 1) {
+            lines.add(new Chapter("parts", List.of(parts(parts))));
+        }
+        Value title = Value.word("picture.study", name, Value.of(summary.machines(), Measure.RATIO));
+        return new Outcome.Answered(new Report("study", lines), StudyPictures.of(title, summary));
+    }
+
+    private static Chapter costs(Spending spending) {
+        List<List<Value>> rows = new ArrayList<>();
+        for (Spending.Share share : spending.shares()) {
+            rows.add(List.of(
+                    Value.word("study.by." + share.by().key()),
+                    tenths(share.mean()),
+                    tenths(share.error()),
+                    tenths(share.dearer()),
+                    tenths(share.dearerError())));
+        }
+        Table table = new Table(
+                "costs",
+                List.of(
+                        Column.words("by"),
+                        new Column("mean", Measure.RATIO),
+                        new Column("error", Measure.RATIO),
+                        new Column("dearer", Measure.RATIO),
+                        new Column("dearerError", Measure.RATIO)),
+                rows);
+        return Chapter.of(
+                "costs",
+                Sentence.of(
+                        "costs.words", Value.of(spending.machines(), Measure.RATIO), tenths(spending.promised())),
+                table);
+    }
+
+    private static Value tenths(double money) {
+        return Value.of(Math.rint(10 * money) / 10, Measure.RATIO);
+    }
+
+    private static Chapter wild(WildCount wild) {
+        return Chapter.of(
+                "wild",
+                Sentence.of(
+                        "wild.words",
+                        count(wild.machines()),
+                        count(wild.wild()),
+                        count(wild.loud()),
+                        count(wild.loudMachines()),
+                        count(wild.caught()),
+                        count(wild.named()),
+                        count(wild.namedRight())));
+    }
+
+    private static Value count(int number) {
+        return Value.of(number, Measure.RATIO);
+    }
+
+    private static Table parts(List<StudyPart> parts) {
+        List<List<Value>> rows = new ArrayList<>();
+        for (StudyPart part : parts) {
+            StudySummary own = StudySummary.of(part.rows());
+            rows.add(List.of(
+                    Value.text(part.name()),
+                    count(own.machines()),
+                    Value.of(own.right(), Measure.SHARE),
+                    Value.of(own.promised(), Measure.SHARE),
+                    Value.of(own.rightError(), Measure.SHARE),
+                    Value.of(own.calibrationError(), Measure.SHARE),
+                    Value.of(own.luck(), Measure.SHARE),
+                    Value.of(own.square(), Measure.RATIO)));
+        }
+        return new Table(
+                "parts",
+                List.of(
+                        Column.words("part"),
+                        new Column("machines", Measure.RATIO),
+                        new Column("right", Measure.SHARE),
+                        new Column("promised", Measure.SHARE),
+                        new Column("error", Measure.SHARE),
+                        new Column("calibrationError", Measure.SHARE),
+                        new Column("luck", Measure.SHARE),
+                        new Column("square", Measure.RATIO)),
+                rows);
     }
 
     private static Table table(String key, List<StudySummary.Bin> bins) {
@@ -63,8 +150,6 @@ final class StudyReport {
 
     private static Table ranks(StudySummary summary) {
         List<List<Value>> rows = new ArrayList<>();
-        double expected = summary.ranks().stream().mapToInt(Integer::intValue).sum()
-                / (double) summary.ranks().size();
         for (int bin = 0; bin < summary.ranks().size(); bin++) {
             rows.add(List.of(
                     new Value.Between(
@@ -72,34 +157,16 @@ final class StudyReport {
                             (bin + 1.0) / summary.ranks().size(),
                             Measure.SHARE),
                     Value.of(summary.ranks().get(bin), Measure.RATIO),
-                    Value.of(expected, Measure.RATIO)));
+                    Value.of(summary.evenCount(), Measure.RATIO),
+                    Value.of(summary.evenBand(), Measure.RATIO)));
         }
         return new Table(
                 "ranks",
                 List.of(
                         new Column("rank", Measure.SHARE),
                         new Column("count", Measure.RATIO),
-                        new Column("expected", Measure.RATIO)),
+                        new Column("expected", Measure.RATIO),
+                        new Column("band", Measure.RATIO)),
                 rows);
-    }
-
-    private static Figure picture(DriveDescription drive, StudySummary summary) {
-        List<StudySummary.Bin> bins =
-                summary.reliability().stream().filter(bin -> bin.count() > 0).toList();
-        double[] chance = bins.stream().mapToDouble(StudySummary.Bin::chance).toArray();
-        double[] share = bins.stream().mapToDouble(StudySummary.Bin::share).toArray();
-        double[] low =
-                bins.stream().mapToDouble(bin -> bin.chance() - 2 * bin.error()).toArray();
-        double[] high =
-                bins.stream().mapToDouble(bin -> bin.chance() + 2 * bin.error()).toArray();
-        return new Figure.Curves(
-                Value.word("picture.study", Value.text(drive.name()), Value.of(summary.machines(), Measure.RATIO)),
-                new Axis(Value.word("axis.promised"), Measure.SHARE),
-                new Axis(Value.word("axis.came"), Measure.SHARE),
-                List.of(
-                        new Curve(Value.word("curve.found"), 0, 0, chance, share),
-                        new Curve(Value.word("curve.honest"), 1, 1, new double[] {0, 1}, new double[] {0, 1}),
-                        new Curve(Value.word("curve.chanceLow"), 2, 2, chance, low),
-                        new Curve(Value.word("curve.chanceHigh"), 2, 2, chance, high)));
     }
 }

@@ -48,6 +48,11 @@ public final class Belief {
         return new Belief(drive, unknowns, suspects);
     }
 
+    /** Of machines that are given, in the order of these unknowns. */
+    public static Belief of(DriveDescription drive, Unknowns unknowns, List<Suspect> suspects) {
+        return new Belief(drive, unknowns, suspects);
+    }
+
     private static Suspect suspect(Cause cause, Weighed weighed, int place) {
         return new Suspect(cause, weighed.severity(place), weighed.nuisance(place));
     }

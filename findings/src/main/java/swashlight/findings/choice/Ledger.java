@@ -42,7 +42,12 @@ public final class Ledger {
 
     /** Fills the ledger of a belief. */
     public static Ledger of(Belief belief, Prices prices, Hill hill) {
-        List<RepairOption> options = RepairOption.all(leading(belief));
+        return of(RepairOption.all(leading(belief)), belief, prices, hill);
+    }
+
+    /** Fills the ledger of a belief with options that are given. */
+    public static Ledger of(List<RepairOption> given, Belief belief, Prices prices, Hill hill) {
+        List<RepairOption> options = List.copyOf(given);
         AfterRepair after = new AfterRepair(belief, hill);
         Ledger ledger = new Ledger(options, hill.share() * after.described(), belief.size());
         for (int s = 0; s < belief.size(); s++) {

@@ -23,6 +23,9 @@ public final class Inference {
     private static final double MORE = 1.5; // least growth of a redraw, 1
     private static final double WITHIN_REACH = 12; // nat below the best at first look: not hopeless
 
+    private static final double MANY_ALONE = 60; // effective machines of a cause drawn alone below which it is drawn anew, 1
+    private static final int MORE_ALONE = 4; // growth of that redraw, 1
+
     private final InferenceOptions options;
     private final Lore lore;
 
@@ -70,7 +73,10 @@ public final class Inference {
         return settle(causes);
     }
 
-    /** Machines of one cause alone, so many a batch, well aimed: what its severities are if it is this cause. */
+    /**
+     * Machines of one cause alone, so many a batch, four times as many aimed anew where few of them count: what its severities are if it is
+     * this cause. Aimed as {@link #weigh} aims.
+     */
     public Weighed alone(Cause cause, DriveDescription drive, List<Comparison> readings, int perBatch) {
         Rehearsal rehearsal = new Rehearsal(readings);
         Unknowns unknowns = new Unknowns(drive, rehearsal.errors());
@@ -78,8 +84,20 @@ public final class Inference {
         CommonDraws draws = new CommonDraws(
                 options.seed(), options.batches(), LineDraw.width(target.size(), unknowns.size() + MOST_FAULTS));
         CauseSampler sampler = sampler(cause, unknowns, rehearsal, target, draws);
-        sampler.begin();
-        return sampler.weigh(perBatch);
+        if (cause.parts().isEmpty()) {
+            sampler.begin();
+        } else {
+            CauseSampler first = sampler(Causes.all().get(0), unknowns, rehearsal, target, draws);
+            first.begin();
+            sampler.glance(first);
+            sampler.anchor();
+        }
+        Weighed weighed = sampler.weigh(perBatch);
+        if (weighed.effectiveSize() < MANY_ALONE) {
+            sampler.anchorAt(weighed);
+            weighed = sampler.weigh(MORE_ALONE * perBatch);
+        }
+        return weighed;
     }
 
     private CauseSampler sampler(

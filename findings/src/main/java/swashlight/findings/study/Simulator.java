@@ -3,10 +3,13 @@ package swashlight.findings.study;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
 import swashlight.drive.description.DriveDescription;
+import swashlight.findings.belief.Suspect;
 import swashlight.findings.cause.Cause;
 import swashlight.findings.cause.Causes;
 import swashlight.findings.cause.Lore;
@@ -46,7 +49,18 @@ public final class Simulator {
         double[] severity = cause.parts().stream()
                 .mapToDouble(part -> part.severity().severity(chance.nextDouble()))
                 .toArray();
-        List<Reading> readings = measured(cause, severity, visit.asked(), chance);
+        List<Reading> asked = visit.asked();
+        Rehearsal rehearsal = new Rehearsal(asked.stream().map(Comparison::of).toList());
+        Unknowns unknowns = new Unknowns(drive, rehearsal.errors());
+        double[] z = new double[unknowns.size()];
+        for (int j = 0; j < z.length; j++) {
+            z[j] = chance.nextGaussian();
+        }
+        Suspect truth = new Suspect(cause, severity, z);
+        Forecast forecast = new Forecast(asked.size());
+        new CauseMachine(cause, unknowns, rehearsal).predict(severity, z, forecast);
+        Map<Integer, Double> wild = new TreeMap<>();
+        List<Reading> readings = measured(asked, forecast, chance, wild);
         Set<Look> seen = EnumSet.noneOf(Look.class);
         Set<Look> notSeen = EnumSet.noneOf(Look.class);
         for (Look look : Look.values()) {
@@ -55,7 +69,8 @@ public final class Simulator {
             }
         }
         String name = drive.name() + " " + number;
-        return new Simulated(cause, severity, new MachineCase(name, true, "", drive, readings, seen, notSeen));
+        MachineCase machine = new MachineCase(name, true, "", drive, readings, seen, notSeen);
+        return new Simulated(truth, unknowns, wild, machine);
     }
 
     private static Cause cause(Random chance) {
@@ -70,21 +85,18 @@ public final class Simulator {
         return Causes.all().get(0);
     }
 
-    private List<Reading> measured(Cause cause, double[] severity, List<Reading> asked, Random chance) {
-        Rehearsal rehearsal = new Rehearsal(asked.stream().map(Comparison::of).toList());
-        Unknowns unknowns = new Unknowns(drive, rehearsal.errors());
-        double[] z = new double[unknowns.size()];
-        for (int j = 0; j < z.length; j++) {
-            z[j] = chance.nextGaussian();
-        }
-        Forecast forecast = new Forecast(asked.size());
-        new CauseMachine(cause, unknowns, rehearsal).predict(severity, z, forecast);
+    private static List<Reading> measured(
+            List<Reading> asked, Forecast forecast, Random chance, Map<Integer, Double> wild) {
         List<Reading> readings = new ArrayList<>();
         for (int i = 0; i < asked.size(); i++) {
             double noise = chance.nextGaussian();
-            boolean wild = chance.nextDouble() < WildLaw.SHARE;
+            boolean slips = chance.nextDouble() < WildLaw.SHARE;
             if (forecast.solved(i)) {
-                readings.add(read(asked.get(i), forecast.value(i), wild ? WildLaw.WIDTH * noise : noise));
+                double off = slips ? WildLaw.WIDTH * noise : noise;
+                if (slips) {
+                    wild.put(readings.size(), off);
+                }
+                readings.add(read(asked.get(i), forecast.value(i), off));
             }
         }
         return readings;

@@ -4,11 +4,18 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Random;
 import swashlight.findings.cause.Action;
 import swashlight.findings.cause.Cause;
-import swashlight.findings.evidence.CauseEvidence;
-import swashlight.findings.evidence.Posterior;
+import swashlight.findings.choice.Hill;
+import swashlight.findings.cost.Prices;
 import swashlight.findings.evidence.Weighed;
+import swashlight.findings.finding.ActionFinding;
+import swashlight.findings.finding.Finding;
+import swashlight.findings.finding.Found;
+import swashlight.findings.finding.WorstFit;
 
 /**
  * How one finding stands to the truth.
@@ -20,6 +27,9 @@ import swashlight.findings.evidence.Weighed;
  * @param chances probability that each action is needed, 1
  * @param needed the actions that are
  * @param ranks share of the drawn severities below the true one, for each graded fault of the cause, 1
+ * @param effective number of machines drawn for the ranks, 1
+ * @param slips wild readings, where they were kept
+ * @param bills what it costs by whoever decides, where that was worked out
  */
 public record StudyRow(
         int number,
@@ -28,7 +38,10 @@ public record StudyRow(
         int readings,
         Map<Action, Double> chances,
         List<Action> needed,
-        List<Double> ranks) {
+        List<Double> ranks,
+        double effective,
+        Optional<Slips> slips,
+        Optional<Bills> bills) {
     public StudyRow {
         chances = Map.copyOf(chances);
         needed = List.copyOf(needed);
@@ -36,41 +49,56 @@ public record StudyRow(
     }
 
     /**
-     * The row of a machine.
+     * The row of a machine, its costs at invented prices on the usual hill.
      *
-     * @param posterior of all causes
+     * @param found what was found and is believed
      * @param ofTruth machines of the true cause alone, many of them
      */
-    public static StudyRow of(int number, Simulated truth, Posterior posterior, Weighed ofTruth) {
+    public static StudyRow of(int number, Simulated truth, Found found, Weighed ofTruth) {
         Map<Action, Double> chances = new EnumMap<>(Action.class);
-        for (Action action : Action.values()) {
-            chances.put(action, 0.0);
+        for (ActionFinding action : found.finding().actions()) {
+            chances.put(action.action(), action.probability());
         }
-        double chanceOfTruth = 0;
-        for (int h = 0; h < posterior.causes().size(); h++) {
-            CauseEvidence evidence = posterior.causes().get(h);
-            double probability = posterior.probability(h);
-            for (Action action : evidence.cause().actions()) {
-                chances.merge(action, probability, Double::sum);
-            }
-            if (evidence.cause().equals(truth.cause())) {
-                chanceOfTruth = probability;
-            }
-        }
+        Bills bills =
+                Bills.of(truth, found.belief(), likeliest(chances), Prices.invented(), Hill.usual());
         return new StudyRow(
                 number,
                 truth.cause().key(),
-                chanceOfTruth,
+                found.finding().probability(truth.cause().key()),
                 truth.machine().readings().size(),
                 chances,
                 List.copyOf(truth.cause().actions()),
-                ranks(truth, ofTruth));
+                ranks(number, truth, ofTruth),
+                ofTruth.effectiveSize(),
+                Optional.of(new Slips(truth.wild(), named(truth, found.finding()))),
+                Optional.of(bills));
     }
 
-    /** Where the true severities lie among those of machines drawn for the cause, 1. */
-    static List<Double> ranks(Simulated truth, Weighed weighed) {
+    private static OptionalInt named(Simulated truth, Finding finding) {
+        return finding.worst()
+                .filter(WorstFit::distrust)
+                .map(worst -> OptionalInt.of(truth.machine().readings().indexOf(worst.reading())))
+                .orElse(OptionalInt.empty());
+    }
+
+    /**
+     * Where the true severities lie among those of machines drawn for the cause, 1: even for honest draws, however few.
+     *
+     * <pre>
+     *   rank = (L s + u)/(L + 1)
+     *
+     *   s   share of the machines' weight below the truth   1
+     *   L   effective number of the machines                1
+     *   u   an even number between 0 and 1                  1
+     * </pre>
+     *
+     * Source: Talts et al. 2018, whose rank among L draws is one of L + 1 places; u spreads it over its place.
+     */
+    static List<Double> ranks(int number, Simulated truth, Weighed weighed) {
+        Random even = new Random(number);
         Cause cause = truth.cause();
         double[] shares = weighed.shares();
+        double effective = weighed.effectiveSize();
         List<Double> ranks = new ArrayList<>();
         for (int part = 0; part < cause.parts().size(); part++) {
             if (!cause.parts().get(part).severity().inSteps()) {
@@ -78,7 +106,7 @@ public record StudyRow(
                 for (int m = 0; m < shares.length; m++) {
                     below += weighed.severity(m)[part] < truth.severity()[part] ? shares[m] : 0;
                 }
-                ranks.add(Math.min(1, below));
+                ranks.add((effective * Math.min(1, below) + even.nextDouble()) / (effective + 1));
             }
         }
         return ranks;
@@ -86,6 +114,10 @@ public record StudyRow(
 
     /** The likeliest action. */
     public Action likeliest() {
+        return likeliest(chances);
+    }
+
+    private static Action likeliest(Map<Action, Double> chances) {
         Action best = Action.LEAVE_ALONE;
         for (Action action : Action.values()) {
             best = chances.get(action) > chances.get(best) ? action : best;

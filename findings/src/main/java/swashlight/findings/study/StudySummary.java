@@ -2,6 +2,7 @@ package swashlight.findings.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import swashlight.findings.cause.Action;
 
 /**
@@ -22,6 +23,8 @@ import swashlight.findings.cause.Action;
  * @param everyAction bins of every action of every machine
  * @param ranks counts
  * @param square χ² of the ranks, 1
+ * @param spending what the machines cost, where that was worked out
+ * @param wild how wild readings fared, where they were kept
  */
 public record StudySummary(
         int machines,
@@ -32,9 +35,12 @@ public record StudySummary(
         List<Bin> reliability,
         List<Bin> everyAction,
         List<Integer> ranks,
-        double square) {
+        double square,
+        Optional<Spending> spending,
+        Optional<WildCount> wild) {
     private static final int BINS = 10;
     private static final int RANK_BINS = 20;
+    private static final double BAND = 1.959964; // normal quantile of 0.975, standard deviations
     private static final double LEAST = 1e-9; // chance, 1: keeps a surprise finite
 
     public StudySummary {
@@ -97,7 +103,9 @@ public record StudySummary(
                 likeliest.bins(),
                 every.bins(),
                 counts,
-                square);
+                square,
+                Spending.of(rows),
+                WildCount.of(rows));
     }
 
     /** Standard error of the share right if the chances are honest, 1. */
@@ -107,6 +115,27 @@ public record StudySummary(
             variance += bin.count() * bin.chance() * (1 - bin.chance());
         }
         return machines > 0 ? Math.sqrt(variance) / machines : 0;
+    }
+
+    /**
+     * Calibration error that honest chances show by luck in so many machines, 1: Σ_b √(2/π n_b c (1 − c))/N, the mean size of normal deviations.
+     */
+    public double luck() {
+        double sum = 0;
+        for (Bin bin : reliability) {
+            sum += Math.sqrt(2 / Math.PI * bin.count() * bin.chance() * (1 - bin.chance()));
+        }
+        return machines > 0 ? sum / machines : 0;
+    }
+
+    /** Count of ranks in a bin if they are even, 1. */
+    public double evenCount() {
+        return ranks.stream().mapToInt(Integer::intValue).sum() / (double) RANK_BINS;
+    }
+
+    /** Half the width of the band that holds nineteen in twenty even counts, 1 (normal law). */
+    public double evenBand() {
+        return BAND * Math.sqrt(evenCount() * (1 - 1.0 / RANK_BINS));
     }
 
     /** χ² that even ranks exceed one time in a hundred, 1. Source: Wilson and Hilferty 1931 (from memory). */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -14,8 +15,10 @@ import swashlight.drive.description.DriveDescription;
 import swashlight.drive.description.TypicalDrive;
 import swashlight.findings.cause.Action;
 import swashlight.findings.evidence.Inference;
-import swashlight.findings.evidence.InferenceOptions;
+import swashlight.findings.evidence.Weighed;
 import swashlight.findings.expect.Comparison;
+import swashlight.findings.finding.Finder;
+import swashlight.findings.finding.FinderOptions;
 import swashlight.findings.reading.MachineCase;
 
 /**
@@ -35,12 +38,9 @@ final class PromisesKeptTest {
             MachineCase machine = truth.machine();
             List<Comparison> readings =
                     machine.readings().stream().map(Comparison::of).toList();
-            Inference inference = new Inference(InferenceOptions.quick(number));
-            ROWS.add(StudyRow.of(
-                    number,
-                    truth,
-                    inference.weigh(drive, readings, machine.seen(), machine.notSeen()),
-                    inference.alone(truth.cause(), drive, readings, 48)));
+            FinderOptions options = FinderOptions.quick(number);
+            Weighed alone = new Inference(options.inference()).alone(truth.cause(), drive, readings, 48);
+            ROWS.add(StudyRow.of(number, truth, new Finder(options).found(machine), alone));
         }
     }
 
@@ -84,7 +84,7 @@ final class PromisesKeptTest {
             chances.put(Action.RENEW_BELT, 0.7);
             chances.put(Action.FREE_BRAKE, 0.3);
             Action truth = i < 7 ? Action.RENEW_BELT : Action.FREE_BRAKE;
-            rows.add(new StudyRow(i, "x", 0.5, 3, chances, List.of(truth), List.of()));
+            rows.add(new StudyRow(i, "x", 0.5, 3, chances, List.of(truth), List.of(), 99, Optional.empty(), Optional.empty()));
         }
         StudySummary summary = StudySummary.of(rows);
         assertThat(summary.right()).isCloseTo(0.7, within(1e-12));
