@@ -58,7 +58,10 @@ final class RowFile {
             }
         } catch (IOException | UncheckedIOException broken) {
             inspection.refuse(
-                    "not-readable", new Stated("--with", path.toString()), "this file cannot be read", "name another one");
+                    "not-readable",
+                    new Stated("--with", path.toString()),
+                    "this file cannot be read",
+                    "name another one");
             return Optional.empty();
         }
         inspection.refuse(

@@ -74,8 +74,7 @@ final class StudyReport {
                 rows);
         return Chapter.of(
                 "costs",
-                Sentence.of(
-                        "costs.words", Value.of(spending.machines(), Measure.RATIO), tenths(spending.promised())),
+                Sentence.of("costs.words", Value.of(spending.machines(), Measure.RATIO), tenths(spending.promised())),
                 table);
     }
 

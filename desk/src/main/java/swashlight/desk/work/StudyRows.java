@@ -26,8 +26,8 @@ final class StudyRows {
     private StudyRows() {}
 
     static List<String> heading() {
-        List<String> heading =
-                new ArrayList<>(List.of("number", "truth", "chance_of_truth", "readings", "needed", "ranks", "effective"));
+        List<String> heading = new ArrayList<>(
+                List.of("number", "truth", "chance_of_truth", "readings", "needed", "ranks", "effective"));
         Arrays.stream(Action.values()).map(Action::key).forEach(heading::add);
         heading.addAll(List.of("wild", "named", "chosen", "charted", "promised_cost", "cost_by_money"));
         heading.addAll(List.of("cost_by_action", "cost_of_exchange", "cost_by_chart", "cost_known"));
@@ -90,10 +90,11 @@ final class StudyRows {
             return Optional.empty();
         }
         Map<Integer, Double> places = new TreeMap<>();
-        parts(wild.equals(NONE) ? "" : wild).map(part -> part.split(":")).forEach(pair -> places.put(
-                Integer.valueOf(pair[0]), Double.valueOf(pair[1])));
-        return Optional.of(new Slips(
-                places, named.equals(NONE) ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(named))));
+        parts(wild.equals(NONE) ? "" : wild)
+                .map(part -> part.split(":"))
+                .forEach(pair -> places.put(Integer.valueOf(pair[0]), Double.valueOf(pair[1])));
+        return Optional.of(
+                new Slips(places, named.equals(NONE) ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(named))));
     }
 
     private static List<String> bills(Bills bills) {
@@ -115,8 +116,8 @@ final class StudyRows {
         double[] money = cells.subList(2, BILLS).stream()
                 .mapToDouble(Double::parseDouble)
                 .toArray();
-        return Optional.of(new Bills(
-                cells.get(0), cells.get(1), money[0], money[1], money[2], money[3], money[4], money[5]));
+        return Optional.of(
+                new Bills(cells.get(0), cells.get(1), money[0], money[1], money[2], money[3], money[4], money[5]));
     }
 
     private static Stream<String> parts(String cell) {

@@ -74,13 +74,12 @@ final class StudyWork {
     private StudyRow row(Simulator simulator, int number) {
         Simulated truth = simulator.draw(number);
         MachineCase machine = truth.machine();
-        FinderOptions options = asked.careful()
-                ? FinderOptions.usual(number).withoutNext()
-                : FinderOptions.quick(number);
+        FinderOptions options =
+                asked.careful() ? FinderOptions.usual(number).withoutNext() : FinderOptions.quick(number);
         List<Comparison> readings =
                 machine.readings().stream().map(Comparison::of).toList();
-        Weighed ofTruth = new Inference(options.inference())
-                .alone(truth.cause(), machine.drive(), readings, MACHINES_OF_TRUTH);
+        Weighed ofTruth =
+                new Inference(options.inference()).alone(truth.cause(), machine.drive(), readings, MACHINES_OF_TRUTH);
         return StudyRow.of(number, truth, new Finder(options).found(machine), ofTruth);
     }
 }

@@ -77,4 +77,18 @@ class LongWorkTest {
         String oneGo = stranger.types("swashlight study --machines 4 --json").out();
         assertThat(parts).isEqualTo(oneGo);
     }
+
+    @Test
+    void studiesAddUp() throws IOException {
+        Stranger stranger = new Stranger(folder);
+        stranger.types("swashlight study --machines 3 --drive zero-turn-side --to sides.csv");
+        String both =
+                stranger.types("swashlight study --machines 2 --with sides.csv").out();
+        assertThat(both)
+                .contains("2 studies together, 5 machines", "Zero-turn side, seed 1", "fixed chart", "truth known");
+        Files.writeString(folder.resolve("other.csv"), "# sift\ncase\n");
+        Stranger.Told told = stranger.types("swashlight study --machines 2 --with other.csv");
+        assertThat(told.code()).isEqualTo(2);
+        assertThat(told.err()).contains("other.csv", "--to");
+    }
 }

@@ -23,7 +23,8 @@ public final class Inference {
     private static final double MORE = 1.5; // least growth of a redraw, 1
     private static final double WITHIN_REACH = 12; // nat below the best at first look: not hopeless
 
-    private static final double MANY_ALONE = 60; // effective machines of a cause drawn alone below which it is drawn anew, 1
+    private static final double MANY_ALONE =
+            60; // effective machines of a cause drawn alone below which it is drawn anew, 1
     private static final int MORE_ALONE = 4; // growth of that redraw, 1
 
     private final InferenceOptions options;

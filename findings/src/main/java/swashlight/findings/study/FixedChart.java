@@ -114,9 +114,7 @@ final class FixedChart {
     }
 
     private boolean hardToPush() {
-        return taken(ReadingKind.PUSH_FORCE)
-                ? most(ReadingKind.PUSH_FORCE).orElse(1) > HARD
-                : saw(Look.HARD_TO_PUSH);
+        return taken(ReadingKind.PUSH_FORCE) ? most(ReadingKind.PUSH_FORCE).orElse(1) > HARD : saw(Look.HARD_TO_PUSH);
     }
 
     private double engine() {

@@ -57,8 +57,7 @@ public record Spending(int machines, double promised, List<Share> shares) {
 
     /** Of all rows that have bills; nothing when there are fewer than two. */
     static Optional<Spending> of(List<StudyRow> rows) {
-        List<Bills> bills =
-                rows.stream().flatMap(row -> row.bills().stream()).toList();
+        List<Bills> bills = rows.stream().flatMap(row -> row.bills().stream()).toList();
         if (bills.size() < 2) {
             return Optional.empty();
         }

@@ -59,8 +59,7 @@ public record StudyRow(
         for (ActionFinding action : found.finding().actions()) {
             chances.put(action.action(), action.probability());
         }
-        Bills bills =
-                Bills.of(truth, found.belief(), likeliest(chances), Prices.invented(), Hill.usual());
+        Bills bills = Bills.of(truth, found.belief(), likeliest(chances), Prices.invented(), Hill.usual());
         return new StudyRow(
                 number,
                 truth.cause().key(),

@@ -19,8 +19,7 @@ public record WildCount(int machines, int wild, int loud, int loudMachines, int 
     private static final double LOUD = 5; // errors of the instrument, 1 (own choice)
 
     static Optional<WildCount> of(List<StudyRow> rows) {
-        List<Slips> kept =
-                rows.stream().flatMap(row -> row.slips().stream()).toList();
+        List<Slips> kept = rows.stream().flatMap(row -> row.slips().stream()).toList();
         int wild = 0;
         int loud = 0;
         int loudMachines = 0;

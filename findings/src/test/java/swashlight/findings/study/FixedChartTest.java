@@ -33,21 +33,21 @@ final class FixedChartTest {
 
     @Test
     void whatIsOutsideIsFoundFirst() {
-        assertThat(work("belt-worn", 0.8, Visit.SPEEDS)).isEqualTo("renew-belt");
-        assertThat(work("forward-travel-short", 0.9, Visit.ROLLS)).isEqualTo("adjust-control");
-        assertThat(work("brake-drags", 0.9, Visit.ROLLS)).isEqualTo("free-brake");
+        assertThat(work("belt-worn", 0.98, Visit.SPEEDS)).isEqualTo("renew-belt");
+        assertThat(work("forward-travel-short", 0.98, Visit.ROLLS)).isEqualTo("adjust-control");
+        assertThat(work("brake-drags", 0.98, Visit.ROLLS)).isEqualTo("free-brake");
     }
 
     @Test
     void aDriveThatLeaksIsExchanged() {
-        assertThat(work("motor-face-worn", 0.95, Visit.ROLLS)).isEqualTo("exchange-drive");
-        assertThat(work("motor-face-worn", 0.95, Visit.RUNS)).isEqualTo("exchange-drive");
+        assertThat(work("motor-face-worn", 0.98, Visit.ROLLS)).isEqualTo("exchange-drive");
+        assertThat(work("motor-face-worn", 0.98, Visit.RUNS)).isEqualTo("exchange-drive");
     }
 
     @Test
     void aLookEndsItEarlier() {
-        assertThat(work("motor-face-worn", 0.95, Visit.ROLLS, Look.OIL_MILKY)).isEqualTo("change-oil");
-        assertThat(work("motor-face-worn", 0.95, Visit.ROLLS, Look.BELT_GLAZED)).isEqualTo("renew-belt");
+        assertThat(work("motor-face-worn", 0.98, Visit.ROLLS, Look.OIL_MILKY)).isEqualTo("change-oil");
+        assertThat(work("motor-face-worn", 0.98, Visit.ROLLS, Look.BELT_GLAZED)).isEqualTo("renew-belt");
     }
 
     /** The chart's work on a machine whose fault is as bad as a share of its prior stays below. */

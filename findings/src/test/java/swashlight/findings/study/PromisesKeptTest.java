@@ -84,7 +84,8 @@ final class PromisesKeptTest {
             chances.put(Action.RENEW_BELT, 0.7);
             chances.put(Action.FREE_BRAKE, 0.3);
             Action truth = i < 7 ? Action.RENEW_BELT : Action.FREE_BRAKE;
-            rows.add(new StudyRow(i, "x", 0.5, 3, chances, List.of(truth), List.of(), 99, Optional.empty(), Optional.empty()));
+            rows.add(new StudyRow(
+                    i, "x", 0.5, 3, chances, List.of(truth), List.of(), 99, Optional.empty(), Optional.empty()));
         }
         StudySummary summary = StudySummary.of(rows);
         assertThat(summary.right()).isCloseTo(0.7, within(1e-12));

@@ -95,12 +95,12 @@ final class StudySummaryTest {
         assertThat(StudySummary.of(rows).wild()).contains(new WildCount(4, 4, 2, 2, 1, 3, 2));
     }
 
-    /** Machines whose action comes true with a chance between 0.2 and 0.95 and is told with its odds to a power; ranks pushed out by a factor. */
+    /** Machines whose action comes true with a chance between 0.5 and 0.97 and is told with its odds to a power; ranks pushed out by a factor. */
     private static List<StudyRow> rows(double power, double narrow) {
         Random chance = new Random(3);
         List<StudyRow> rows = new ArrayList<>();
         for (int i = 0; i < MACHINES; i++) {
-            double honest = 0.2 + 0.75 * chance.nextDouble();
+            double honest = 0.5 + 0.47 * chance.nextDouble();
             double odds = Math.pow(honest / (1 - honest), power);
             Action truth = chance.nextDouble() < honest ? Action.RENEW_BELT : Action.FREE_BRAKE;
             double rank = 0.5 + narrow * (chance.nextDouble() - 0.5);
