@@ -112,7 +112,7 @@ final class StudyReport {
                     Value.of(own.rightError(), Measure.SHARE),
                     Value.of(own.calibrationError(), Measure.SHARE),
                     Value.of(own.luck(), Measure.SHARE),
-                    Value.of(own.square(), Measure.RATIO)));
+                    own.evenCount() > 0 ? Value.of(own.square(), Measure.RATIO) : Value.nothing()));
         }
         return new Table(
                 "parts",
