@@ -1,5 +1,5 @@
 /** What the gaze does to one machine: parts away, apart, seen through, lit; turned over; cut by a plane. */
-import { Quaternion, Vector3 } from "three";
+import { InstancedMesh, Quaternion, Vector3 } from "three";
 
 /** @typedef {import("./model.js").Model} Model */
 /** @typedef {import("./model.js").Item} Item */
@@ -22,7 +22,7 @@ const SEEN_INTO = new Set([
     "charge-relief",
 ]);
 const UPRIGHT = new Quaternion();
-const OVER = new Quaternion().setFromAxisAngle(new Vector3(0, 0, 1), Math.PI);
+const OVER = new Quaternion().setFromAxisAngle(new Vector3(1, 0, 0), Math.PI);
 const AXES = { x: new Vector3(1, 0, 0), y: new Vector3(0, 1, 0), z: new Vector3(0, 0, 1) };
 
 /** @param {Model} model @param {import("three").Box3} box @param {Gaze} gaze @param {import("three").Camera} camera */
@@ -31,15 +31,16 @@ export function lookAt(model, box, gaze, camera) {
     // turned over about the drive's own middle, so that it stays in the picture
     model.root.quaternion.copy(gaze.overturned ? OVER : UPRIGHT);
     model.root.position.copy(middle).sub(middle.clone().applyQuaternion(model.root.quaternion));
+    for (const item of model.items) arrange(item, gaze);
     model.root.updateMatrixWorld();
     cut(model, box, gaze);
-    for (const item of model.items) arrange(item, gaze);
 }
 
 /** @param {Model} model @param {import("three").Box3} box @param {Gaze} gaze */
 function cut(model, box, gaze) {
     const { axis, at } = gaze.section;
     const cutting = axis !== "none";
+    if (model.looks.cutting && !cutting) for (const { body } of bodiesOf(model)) show(body, true);
     model.looks.setCutting(cutting);
     const plane = model.looks.cut.value;
     if (!cutting) {
@@ -55,13 +56,33 @@ function cut(model, box, gaze) {
     const normal = AXES[axis].clone().applyQuaternion(model.root.quaternion);
     point.applyMatrix4(model.root.matrixWorld);
     plane.set(normal.x, normal.y, normal.z, normal.dot(point));
-    for (const body of model.whole) {
+    const centre = new Vector3();
+    for (const { body, stray } of bodiesOf(model)) {
+        const { whole } = body.userData;
+        const sphere = body.geometry.boundingSphere;
+        const one = sphere && !(body instanceof InstancedMesh);
+        if (one) centre.copy(sphere.center);
+        else centre.set(0, 0, 0);
+        const beyond = normal.dot(centre.applyMatrix4(body.matrixWorld)) - plane.w;
         // lengthways through a shaft, pin or ball it stays whole, as drawings have it; across, it is cut like all else
-        const centre = (body.geometry.boundingSphere?.center.clone() ?? new Vector3()).applyMatrix4(body.matrixWorld);
-        const near = Math.abs(normal.dot(centre) - plane.w) < 0.45 * s.unit;
-        const spared = near && body.userData.whole !== axis;
-        for (const material of [body.material, body.userData.ink]) if (material) model.looks.spare(material, spared);
+        const lengthways = !!whole && whole !== axis && Math.abs(beyond) < 0.45 * s.unit;
+        // what the plane does not meet need not be asked at every pixel
+        const met = !one || Math.abs(beyond) <= sphere.radius;
+        if (!stray && one) show(body, lengthways || beyond <= sphere.radius);
+        for (const material of [body.material, body.userData.lines?.material]) {
+            if (material) model.looks.spare(/** @type {import("three").ShaderMaterial} */ (material), lengthways || (!met && beyond < 0));
+        }
     }
+}
+
+/** @param {Model} model */
+const bodiesOf = (model) =>
+    model.items.flatMap((item) => item.bodies.map((body) => ({ body: /** @type {import("three").Mesh} */ (body), stray: item.strays.includes(body) })));
+
+/** @param {import("three").Mesh} body @param {boolean} shown */
+function show(body, shown) {
+    body.visible = shown;
+    if (body.userData.lines) body.userData.lines.visible = shown;
 }
 
 /** @param {Item} item @param {Gaze} gaze */

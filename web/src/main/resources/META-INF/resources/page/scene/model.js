@@ -52,8 +52,6 @@ export class Model {
         this.root = new Group();
         /** @type {Item[]} */
         this.items = [];
-        /** Bodies that are not cut lengthways. @type {Mesh[]} */
-        this.whole = [];
         /** Called with every state, in the order added. @type {((now: import("./now.js").Now) => void)[]} */
         this.movers = [];
         /** What the drawing says of itself, read back from the objects. @type {Record<string, () => unknown>} */
@@ -127,7 +125,7 @@ export class Model {
             lines.raycast = () => {};
             parent.add(lines);
             item.lines.push(ink);
-            mesh.userData.ink = ink;
+            mesh.userData.lines = lines;
         }
         return mesh;
     }
@@ -202,7 +200,6 @@ export class Model {
         body.userData.part = item.part;
         body.userData.item = item;
         body.userData.whole = whole;
-        if (whole) this.whole.push(/** @type {Mesh} */ (body));
         item.bodies.push(body);
     }
 
