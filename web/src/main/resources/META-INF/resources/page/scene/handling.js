@@ -50,7 +50,7 @@ export class Handling {
 
     /** Follows the store's camera when someone else has moved it. */
     gazed(anew = false) {
-        const kept = this.store.gaze.camera.join();
+        const kept = this.store.gaze.camera.join() || "usual";
         if (!anew && kept === this.placed) return;
         const camera = this.store.gaze.camera;
         if (camera.length === 6)
@@ -59,7 +59,7 @@ export class Handling {
                 new Vector3(camera[3], camera[4], camera[5]).multiplyScalar(1000),
             );
         else this.#goTo(...this.#usual());
-        this.placed = kept || "usual";
+        this.placed = kept;
     }
 
     /** @returns {[Vector3, Vector3]} */
