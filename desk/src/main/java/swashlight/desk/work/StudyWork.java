@@ -74,8 +74,7 @@ final class StudyWork {
     private StudyRow row(Simulator simulator, int number) {
         Simulated truth = simulator.draw(number);
         MachineCase machine = truth.machine();
-        FinderOptions options =
-                asked.careful() ? FinderOptions.usual(number).withoutNext() : FinderOptions.quick(number);
+        FinderOptions options = asked.careful() ? FinderOptions.usual(number) : FinderOptions.quick(number);
         List<Comparison> readings =
                 machine.readings().stream().map(Comparison::of).toList();
         Weighed ofTruth =
