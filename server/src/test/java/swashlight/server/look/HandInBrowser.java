@@ -138,23 +138,38 @@ final class HandInBrowser {
                     return [...Object.keys(en).filter((key) => !(key in de)).map((key) => "de lacks " + key), ...own.filter((key) => !(key in en)).map((key) => "en lacks " + key)];
                     """);
             assertThat(lacking).isEmpty();
-            for (String language : List.of("de", "en")) {
-                visit.ask("store.setGaze({ language: given }); await later(800);", language);
-                assertThat(visit.ask("return document.documentElement.lang")).isEqualTo(language);
-                for (String place : List.of("circuit", "curves", "balance", "tones", "telling", "stories")) {
-                    visit.ask("shell.shown = given; await later(400);", place);
-                }
-                for (String place : List.of("hand", "faults", "drive", "opening")) {
-                    visit.ask("shell.asked = given; await later(400);", place);
-                }
-                assertThat(visit.list("return [...(await import(base + 'core/words.js')).missing]"))
-                        .as("keys without words in " + language)
-                        .isEmpty();
+            // Each place is opened in English and turned to German while it stands there.
+            for (String place : List.of("circuit", "curves", "balance", "tones", "telling", "stories")) {
+                turned(visit, "shown", place);
             }
+            for (String place : List.of("hand", "faults", "drive", "opening")) {
+                turned(visit, "asked", place);
+            }
+            assertThat(visit.ask("return document.documentElement.lang")).isEqualTo("de");
             visit.ask("store.setGaze({ language: 'de' }); shell.asked = 'hand'; await later(600);");
             visit.picture("german");
             assertThat(visit.complaints()).isEmpty();
         }
+    }
+
+    private static void turned(Visit visit, String side, String place) {
+        visit.ask(
+                "store.setGaze({ language: 'en' }); shell[given[0]] = given[1]; await later(600);",
+                List.of(side, place));
+        String turn = """
+                store.setGaze({ language: "de" });
+                await later(800);
+                const words = await import(base + "core/words.js");
+                const [en, de] = [await words.allWords("en"), await words.allWords("de")];
+                const german = new Set(Object.values(de));
+                const english = new Set(Object.values(en).filter((text) => text.length > 3 && !german.has(text)));
+                const all = (root) => [...root.querySelectorAll("*")].flatMap((each) => [each, ...(each.shadowRoot ? all(each.shadowRoot) : [])]);
+                const left = all(document.body).filter((each) => each.checkVisibility() && !each.closest("[lang=en]"))
+                    .flatMap((each) => [each.getAttribute("aria-label"), each.title, ...[...each.childNodes].filter((node) => node.nodeType === 3).map((node) => node.data)])
+                    .map((text) => (text ?? "").trim()).filter((text) => english.has(text));
+                return [...[...words.missing].map((key) => "no words for " + key), ...left.map((text) => "still English: " + text)];
+                """;
+        assertThat(visit.list(turn)).as(place).isEmpty();
     }
 
     @Test

@@ -3,7 +3,7 @@
  * far the arm is asked to go, and the drawing also shows where the plate really is.
  */
 import { LitElement, css, html, svg } from "lit";
-import { t } from "../core/words.js";
+import { t, wording } from "../core/words.js";
 
 const REACH = 62; // degrees the lever swings each way
 const LENGTH = 74;
@@ -32,6 +32,17 @@ export class SwashLever extends LitElement {
         this.stroke = 0;
         /** Share of full travel at which the plate is. */
         this.reached = NaN;
+        this.reword = () => this.requestUpdate();
+    }
+
+    connectedCallback() {
+        super.connectedCallback();
+        wording.addEventListener("language", this.reword);
+    }
+
+    disconnectedCallback() {
+        super.disconnectedCallback();
+        wording.removeEventListener("language", this.reword);
     }
 
     render() {

@@ -5,7 +5,7 @@
 import { LitElement, css, html, nothing } from "lit";
 import { parts } from "../core/parts.js";
 import { store } from "../core/store.js";
-import { t } from "../core/words.js";
+import { t, wording } from "../core/words.js";
 import { filled } from "./live-words.js";
 import { LONG_LINK, fromLink, isStoryLink, linkTo } from "./sending.js";
 import { Shelf } from "./shelf.js";
@@ -87,7 +87,7 @@ export class SwashStories extends LitElement {
         this.timer = undefined;
         this.begun = false;
         this.shelf.addEventListener("change", () => this.turned());
-        this.relabel = () => this.requestUpdate();
+        this.relabel = () => this.reworded();
     }
 
     /** What may stand in a story here. */
@@ -121,6 +121,26 @@ export class SwashStories extends LitElement {
             }
         } else if (this.shelf.story.states.length === 0) {
             this.shelf.put(walk(), true);
+        }
+        this.requestUpdate();
+    }
+
+    connectedCallback() {
+        super.connectedCallback();
+        wording.addEventListener("language", this.relabel);
+    }
+
+    disconnectedCallback() {
+        super.disconnectedCallback();
+        wording.removeEventListener("language", this.relabel);
+    }
+
+    /** Another language: the walk that comes along is told in it, where it was. */
+    reworded() {
+        if (this.shelf.ours) {
+            const at = this.shelf.open;
+            this.shelf.put(walk(), true);
+            this.shelf.turnTo(at);
         }
         this.requestUpdate();
     }
