@@ -19,6 +19,7 @@ import swashlight.files.drive.DriveFiles;
 import swashlight.files.machine.CaseFiles;
 import swashlight.files.machine.Condition;
 import swashlight.files.machine.DutyFiles;
+import swashlight.findings.reading.Reading;
 import swashlight.findings.reading.ReadingKind;
 
 /** docs/formats.md: its examples are read, and what it lists is all there is. */
@@ -39,6 +40,10 @@ final class FormatsPageTest {
                     assertThat(DriveFiles.open(source).drive().name()).isEqualTo("My rider");
                 case "case" ->
                     assertThat(CaseFiles.open(source).machineCase().readings()).hasSize(4);
+                case "every" ->
+                    assertThat(CaseFiles.open(source).machineCase().readings())
+                            .extracting(Reading::kind)
+                            .contains(ReadingKind.values());
                 case "course" ->
                     assertThat(DutyFiles.plan(source).plan().duty().pull().at(1.6))
                             .isEqualTo(150);
@@ -46,7 +51,7 @@ final class FormatsPageTest {
             }
             kinds.add(example.group(1));
         }
-        assertThat(kinds).containsExactly("drive", "case", "duty", "course");
+        assertThat(kinds).containsExactly("drive", "case", "every", "duty", "course");
     }
 
     @Test

@@ -6,6 +6,9 @@ import swashlight.findings.reading.ReadingKind;
 
 /** What a reading of a kind may be, so that a slip of a unit or a thousand is seen. Own limits, wide: no source. */
 public final class ReadingRange {
+    private static final double BIAS_SHARE = 0.2; // 1
+    private static final double WIDEST = 1e100; // SI unit: no range is wider
+
     private ReadingRange() {}
 
     /** The range of an ordinary kind. */
@@ -32,6 +35,12 @@ public final class ReadingRange {
     public static Range of(Parameter part) {
         double width = part.high() - part.low();
         return Range.of(part.dimension(), Math.min(0, part.low()), part.high() + width / 2);
+    }
+
+    /** By how much an instrument may show too much where its readings have a range: a fifth of that, either way (own limit). */
+    public static Range bias(Range reading) {
+        double most = BIAS_SHARE * Math.min(reading.high() - reading.low(), 2 * WIDEST);
+        return Range.of(reading.dimension(), -most, most);
     }
 
     private static Range range(ReadingKind kind, double low, double high) {

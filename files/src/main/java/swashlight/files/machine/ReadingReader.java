@@ -65,6 +65,7 @@ final class ReadingReader {
         Setup setup = conditions.setup(part);
         Optional<Reading> reading = kind.flatMap(found -> value(fields, found, part, label, setup));
         fields.node("error");
+        fields.node("bias");
         fields.close();
         return complaints.count() == before ? reading : Optional.empty();
     }
@@ -95,7 +96,29 @@ final class ReadingReader {
                     "no reading is without error",
                     "leave it out, or state one standard deviation");
         }
-        return value.map(measure -> new Reading(label, kind, measure.value(), error, setup));
+        Optional<Measure> bias = fields.measure("bias", ReadingRange.bias(range));
+        if (value.isEmpty() || bias.isEmpty()) {
+            return value.map(measure -> new Reading(label, kind, measure.value(), error, setup));
+        }
+        Reading right = righted(new Reading(label, kind, value.get().value(), error, setup), bias.get());
+        if (right.value() < range.low() || right.value() > range.high()) {
+            fields.complain(
+                    "out-of-range",
+                    "bias",
+                    "" + bias.get().value(),
+                    "without it the reading is none that this kind can have",
+                    "the bias is what the instrument shows too much; below 0 where it shows too little");
+        }
+        return Optional.of(right);
+    }
+
+    /** What the instrument would have shown without its bias; how well that is known adds to its error, for each reading by itself. */
+    private static Reading righted(Reading read, Measure bias) {
+        double spread = bias.spread().orElse(0);
+        OptionalDouble error = spread > 0
+                ? OptionalDouble.of(Math.sqrt(read.standardError() * read.standardError() + spread * spread))
+                : read.error();
+        return new Reading(read.label(), read.kind(), read.value() - bias.value(), error, read.setup());
     }
 
     /** What was read. The input speed beside another reading is its condition. */

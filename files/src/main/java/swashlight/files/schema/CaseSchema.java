@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import swashlight.drive.description.Parameter;
 import swashlight.drive.description.Parameters;
 import swashlight.files.machine.Condition;
@@ -39,6 +40,7 @@ final class CaseSchema {
             properties.put(kind.key(), value(kind));
         }
         properties.put("error", Shapes.reference("spread"));
+        properties.put("bias", bias());
         properties.put("label", Shapes.text("its author's name for the reading"));
         properties.put("note", Shapes.text("a remark"));
         properties.put(
@@ -72,6 +74,18 @@ final class CaseSchema {
                     .toList());
         }
         return Definitions.measure(kind.key(), ReadingRange.of(kind));
+    }
+
+    private static Map<String, Object> bias() {
+        List<Map<String, Object>> measures = Stream.concat(
+                        Arrays.stream(ReadingKind.values()).map(ReadingKind::dimension),
+                        Parameters.all().stream().map(Parameter::dimension))
+                .distinct()
+                .map(dimension -> Shapes.reference(Shapes.name(dimension) + "_measure"))
+                .toList();
+        Map<String, Object> shape = Shapes.of("description", "by how much the instrument shows too much");
+        shape.putAll(Shapes.anyOf(measures));
+        return shape;
     }
 
     private static Map<String, Object> conditions() {

@@ -105,8 +105,28 @@ final class CaseFilesTest {
         }
     }
 
+    /** By hand: 3100 − 25 rpm; √(9.3² + 4²) of the tachometer's usual 0.3 % at 3100 rpm and of its bias; 353 − 2 K; error kept. */
+    @Test
+    void biasIsTakenOffAndItsDoubtAddsToTheError() {
+        MachineCase found = open(HEAD + """
+                  - {inputSpeed: 3100 rpm, bias: 25 ± 4 rpm}
+                  - {warmTemperature: 80 °C, since: 30 min, bias: 2 ± 1 K, error: 2 K}
+                  - {pushForce: 120 N, error: 9 N, bias: -6 N}
+                """);
+        double rpm = Math.PI / 30;
+        assertThat(found.readings().get(0).value()).isCloseTo(3075 * rpm, within(1e-9));
+        assertThat(found.readings().get(0).standardError() / rpm)
+                .isCloseTo(Math.sqrt(9.3 * 9.3 + 16 + Math.pow(0.3 / rpm, 2)), within(1e-6));
+        assertThat(found.readings().get(1).value()).isCloseTo(351.15, within(1e-9));
+        assertThat(found.readings().get(1).standardError()).isCloseTo(Math.sqrt(5), within(1e-12));
+        assertThat(found.readings().get(2).value()).isCloseTo(126, within(1e-12));
+        assertThat(found.readings().get(2).error()).hasValue(9);
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
+                    - {runTime: 9 s, bias: 9 s}            | out-of-range  | readings[1].bias          | too much
+                    - {runTime: 9 s, bias: 3 rpm}          | wrong-dimension | readings[1].bias        | s, min
                     - runTim: 9 s                          | no-kind       | readings[1]               | runTime
                     - runTim: 9 s                          | unknown-key   | readings[1].runTim        | did you mean runTime?
                     - {runTime: 9 s, axleSpeed: 70 rpm}    | two-kinds     | readings[1]               | new item
