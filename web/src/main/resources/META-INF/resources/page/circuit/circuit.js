@@ -17,6 +17,7 @@ import { liveCircuit } from "./flowing.js";
 import { Moving } from "./moving.js";
 import { planOf } from "./plan.js";
 import { styles } from "./style.js";
+import { Rhythm } from "./rhythm.js";
 
 /** Narrower than this the diagram stands upright. */
 const NARROW = 700; // px
@@ -32,6 +33,7 @@ export class SwashCircuit extends LiveView {
 
     constructor() {
         super();
+        this.rhythm = new Rhythm();
         this.tall = false;
         this.shape = "";
         this.worth = 0;
@@ -69,7 +71,7 @@ export class SwashCircuit extends LiveView {
     framed(frame) {
         const shape = JSON.stringify(fittedOf(frame.machines[0], this.atlas?.parameters.keys ?? []));
         if (shape !== this.shape) this.shape = shape;
-        this.live();
+        if (this.rhythm.due(performance.now())) this.live();
     }
 
     /** Brings the drawn diagram up to the newest frame. */
