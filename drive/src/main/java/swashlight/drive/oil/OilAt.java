@@ -116,8 +116,24 @@ public final class OilAt {
      * @param first index of the first of the four
      */
     public void evaluate(double pressure, double[] into, int first) {
-        double liquid = (1 - oil.freeAir()) * liquidVolume(pressure);
-        double air = oil.freeAir() * airVolume(pressure);
+        put(pressure, liquidVolume(pressure), airVolume(pressure), into, first);
+    }
+
+    /**
+     * The same, and the flow work for little more.
+     *
+     * @return w(p), Pa (joule per cubic metre of oil measured at p₀)
+     */
+    public double evaluateWithWork(double pressure, double[] into, int first) {
+        double liquid = liquidVolume(pressure);
+        double air = airVolume(pressure);
+        put(pressure, liquid, air, into, first);
+        return flowWork(pressure, liquid, air);
+    }
+
+    private void put(double pressure, double liquidVolume, double airVolume, double[] into, int first) {
+        double liquid = (1 - oil.freeAir()) * liquidVolume;
+        double air = oil.freeAir() * airVolume;
         double volume = liquid + air;
         double squeeze =
                 liquid / (liquidBulkModulus + oil.bulkModulusSlope() * pressure) + air / (oil.airExponent() * pressure);
@@ -132,15 +148,18 @@ public final class OilAt {
 
     /** Flow work w(p) = ∫ v dp from p₀ to absolute pressure p (Pa), J/m³ of oil measured at p₀. */
     public double flowWork(double pressure) {
+        return flowWork(pressure, liquidVolume(pressure), airVolume(pressure));
+    }
+
+    private double flowWork(double pressure, double liquidVolume, double airVolume) {
         double m = oil.bulkModulusSlope();
         double base = liquidBulkModulus + m * Oil.ATMOSPHERE;
         double ratio = (liquidBulkModulus + m * pressure) / base;
-        double liquid = base / (m - 1) * (Math.exp((1 - 1 / m) * Math.log(ratio)) - 1);
+        double liquid = base / (m - 1) * (ratio * liquidVolume - 1);
         double k = oil.airExponent();
-        double lnPressure = Math.log(pressure / Oil.ATMOSPHERE);
         double air = k == 1
-                ? Oil.ATMOSPHERE * lnPressure
-                : Oil.ATMOSPHERE * k / (k - 1) * (Math.exp((1 - 1 / k) * lnPressure) - 1);
+                ? Oil.ATMOSPHERE * Math.log(pressure / Oil.ATMOSPHERE)
+                : k / (k - 1) * (pressure * airVolume - Oil.ATMOSPHERE);
         return (1 - oil.freeAir()) * liquid + oil.freeAir() * air;
     }
 

@@ -61,6 +61,8 @@ final class Balance {
     private final double[] densitySlope = new double[3];
     private final double[] gapSlope = new double[3];
     private final double[] oilValues = new double[4];
+    private final double[] partedOil = new double[4]; // the same at cavity pressure
+    double galleryWork; // flow work of the oil in the gallery, J/m³
 
     double[] vector = new double[0];
     OilAt oil;
@@ -91,6 +93,7 @@ final class Balance {
         casePressure = ambient;
         cavityPressure = Math.min(oilNow.cavityPressure(), MOST_CAVITY * ambient);
         caseGapPressure = oilNow.gapPressure(ambient);
+        oilNow.evaluate(cavityPressure, partedOil, 0);
         bypassOpening = opening;
         orificeFactor = Orifice.DISCHARGE * Math.sqrt(2 / oilDensity);
         double resistance = vector[MakeUpParameter.FILTER_RESISTANCE.index()]
@@ -137,14 +140,22 @@ final class Balance {
 
     /** Least coordinate: an empty side, Pa. */
     double emptiest() {
-        return cavityPressure - MISSING_SCALE * (1 - LEAST_FILL);
+        return filledTo(LEAST_FILL);
+    }
+
+    /** Coordinate of a side that oil fills to a share (1), Pa. */
+    double filledTo(double share) {
+        return cavityPressure - MISSING_SCALE * (1 - share);
     }
 
     private void node(int side) {
-        double floor = cavityPressure;
         double u = unknown[side];
-        if (u >= floor) {
-            oil.evaluate(u, oilValues, 0);
+        if (u >= cavityPressure) {
+            if (side == G) {
+                galleryWork = oil.evaluateWithWork(u, oilValues, 0);
+            } else {
+                oil.evaluate(u, oilValues, 0);
+            }
             pressure[side] = u;
             pressureSlope[side] = 1;
             density[side] = oilValues[0];
@@ -152,13 +163,12 @@ final class Balance {
             gapPressure[side] = oilValues[2];
             gapSlope[side] = oilValues[3];
         } else {
-            oil.evaluate(floor, oilValues, 0);
-            double filled = fill(side);
-            pressure[side] = floor;
+            galleryWork = side == G ? oil.flowWork(cavityPressure) : galleryWork;
+            pressure[side] = cavityPressure;
             pressureSlope[side] = 0;
-            density[side] = oilValues[0] * filled;
-            densitySlope[side] = oilValues[0] / MISSING_SCALE;
-            gapPressure[side] = oilValues[2];
+            density[side] = partedOil[0] * fill(side);
+            densitySlope[side] = partedOil[0] / MISSING_SCALE;
+            gapPressure[side] = partedOil[2];
             gapSlope[side] = 0;
         }
     }

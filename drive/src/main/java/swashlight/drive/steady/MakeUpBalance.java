@@ -34,6 +34,8 @@ final class MakeUpBalance {
     private double charge; // m³/rev
     private double share; // of what the charge pump could carry, 1
     private double shareSlope; // dq/dq_c, 1
+    private double workAtCase; // flow work of the oil at case pressure, J/m³
+    private double work; // what the charge pump adds to the oil, J/m³
 
     MakeUpBalance(Balance balance) {
         this.balance = balance;
@@ -43,6 +45,7 @@ final class MakeUpBalance {
     void conditions() {
         charge = balance.vector[MakeUpParameter.CHARGE_DISPLACEMENT.index()];
         filterGiven = balance.filterConductance * (balance.casePressure - balance.cavityPressure);
+        workAtCase = charge > 0 ? balance.oil.flowWork(balance.casePressure) : 0;
     }
 
     /** Adds the make-up flows and their slopes to the balances. */
@@ -59,6 +62,7 @@ final class MakeUpBalance {
 
     private void chargePump() {
         starve();
+        work = balance.galleryWork - workAtCase;
         double delivered = chargeFlow();
         balance.add(G, delivered, Math.abs(delivered));
         double relieved = reliefFlow();
@@ -76,6 +80,11 @@ final class MakeUpBalance {
         double ratio = charge * Math.max(0, balance.pumpSpeed) / (TWO_PI * filterGiven);
         double square = ratio * ratio;
         double eighth = square * square * square * square;
+        if (1 + eighth == 1) {
+            share = 1;
+            shareSlope = 1;
+            return;
+        }
         share = 1 / Math.sqrt(Math.sqrt(Math.sqrt(1 + eighth)));
         shareSlope = share / (1 + eighth);
     }
@@ -83,6 +92,12 @@ final class MakeUpBalance {
     /** Flow the charge pump could deliver at an input speed (rad/s), m³/s. */
     double chargeSupply(double shaft) {
         return Math.min(filterGiven, charge / TWO_PI * Math.max(0, shaft));
+    }
+
+    /** Flow that make-up can give at most at an input speed (rad/s), m³/s. */
+    double supply(double shaft) {
+        double past = balance.casePressure - balance.cavityPressure;
+        return charge > 0 ? chargeSupply(shaft) + balance.filterConductance * Balance.ramp(past, ONE_WAY) : filterGiven;
     }
 
     /** Flow of the filter into the gallery past the charge pump, m³/s. */
@@ -106,7 +121,7 @@ final class MakeUpBalance {
         if (!(charge > 0) || balance.pumpSpeed < 0) {
             return 0;
         }
-        return charge / TWO_PI * share * chargeWork();
+        return charge / TWO_PI * share * work;
     }
 
     /** Slopes of the charge pump's torque by gallery pressure (m³) and belt load (1), taken off the input row. */
@@ -115,13 +130,9 @@ final class MakeUpBalance {
             double perTurn = charge / TWO_PI;
             double volume = 1 / balance.density[G];
             balance.slope[INPUT * SIZE + G] -= perTurn * share * volume * balance.pressureSlope[G];
-            double bySpeed = perTurn * (shareSlope - share) / balance.pumpSpeed * chargeWork();
+            double bySpeed = perTurn * (shareSlope - share) / balance.pumpSpeed * work;
             balance.slope[INPUT * SIZE + INPUT] -= bySpeed * balance.engine.shaftSlope;
         }
-    }
-
-    private double chargeWork() {
-        return balance.oil.flowWork(balance.pressure[G]) - balance.oil.flowWork(balance.casePressure);
     }
 
     /** Flow of the charge relief valve back to the case, m³/s. */

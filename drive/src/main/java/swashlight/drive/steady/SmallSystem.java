@@ -3,6 +3,7 @@ package swashlight.drive.steady;
 /** Linear systems of five unknowns: elimination with row pivoting, in place, without allocation. */
 final class SmallSystem {
     static final int SIZE = 5;
+    private static final double SINGULAR = 1e-250; // pivot
 
     private SmallSystem() {}
 
@@ -14,35 +15,39 @@ final class SmallSystem {
     static boolean solve(double[] j, double[] f) {
         for (int column = 0; column < SIZE; column++) {
             int pivot = column;
+            double most = Math.abs(j[column * SIZE + column]);
             for (int row = column + 1; row < SIZE; row++) {
-                if (Math.abs(j[row * SIZE + column]) > Math.abs(j[pivot * SIZE + column])) {
+                double size = Math.abs(j[row * SIZE + column]);
+                if (size > most) {
+                    most = size;
                     pivot = row;
                 }
             }
-            double head = j[pivot * SIZE + column];
-            if (!(Math.abs(head) > 1e-250)) {
+            if (!(most > SINGULAR)) {
                 return false;
             }
+            int top = column * SIZE;
             if (pivot != column) {
                 swap(j, f, pivot, column);
             }
+            double inverse = 1 / j[top + column];
             for (int row = column + 1; row < SIZE; row++) {
-                double factor = j[row * SIZE + column] / head;
+                int at = row * SIZE;
+                double factor = j[at + column];
                 if (factor != 0) {
+                    factor *= inverse;
                     for (int k = column + 1; k < SIZE; k++) {
-                        j[row * SIZE + k] -= factor * j[column * SIZE + k];
+                        j[at + k] -= factor * j[top + k];
                     }
                     f[row] -= factor * f[column];
                 }
             }
         }
-        for (int row = SIZE - 1; row >= 0; row--) {
-            double sum = f[row];
-            for (int k = row + 1; k < SIZE; k++) {
-                sum -= j[row * SIZE + k] * f[k];
-            }
-            f[row] = sum / j[row * SIZE + row];
-        }
+        f[4] = f[4] / j[24];
+        f[3] = (f[3] - j[19] * f[4]) / j[18];
+        f[2] = (f[2] - j[13] * f[3] - j[14] * f[4]) / j[12];
+        f[1] = (f[1] - j[7] * f[2] - j[8] * f[3] - j[9] * f[4]) / j[6];
+        f[0] = (f[0] - j[1] * f[1] - j[2] * f[2] - j[3] * f[3] - j[4] * f[4]) / j[0];
         return true;
     }
 

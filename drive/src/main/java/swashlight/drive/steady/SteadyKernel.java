@@ -23,6 +23,7 @@ final class SteadyKernel {
     private static final double ROUNDING =
             2 * 0x1p-53; // what the last digits of an unknown leave of its own balance, 1
     private static final int NEWTON_STEPS = 40;
+    private static final int AT_ONCE = 12; // steps of an easy case
     private static final int WRONG_WAYS = 1; // steps in a row
     private static final int FULL_STEPS = 20;
     private static final int HALVINGS = 20;
@@ -34,8 +35,13 @@ final class SteadyKernel {
     private final double[] matrix = new double[SIZE * SIZE];
     private final double[] scale = new double[SIZE];
     private int patience = NEWTON_STEPS;
+    private final double tolerance;
     int iterations;
     double worst;
+
+    SteadyKernel(double tolerance) {
+        this.tolerance = tolerance;
+    }
 
     /** Solves from the present unknowns; false when neither way converges. */
     boolean solve() {
@@ -55,17 +61,21 @@ final class SteadyKernel {
     /** Newton alone, given up as soon as the motor keeps turning against the direction assumed. */
     boolean solvesAtOnce() {
         patience = WRONG_WAYS;
-        boolean solved = newton();
+        boolean solved = newton(AT_ONCE);
         patience = NEWTON_STEPS;
         return solved;
     }
 
     private boolean newton() {
+        return newton(NEWTON_STEPS);
+    }
+
+    private boolean newton(int most) {
         balance.evaluate();
         scales();
         double merit = merit();
         int wrongWays = 0;
-        for (int count = 0; count < NEWTON_STEPS; count++) {
+        for (int count = 0; count < most; count++) {
             if (solved()) {
                 return true;
             }
@@ -76,7 +86,7 @@ final class SteadyKernel {
             double next = shortened(merit);
             if (!(next < merit)) {
                 stepBack();
-                return solved() || worst < 1e3 * TOLERANCE;
+                return solved() || worst < 1e3 * tolerance;
             }
             merit = next;
             wrongWays = balance.motorSpeed * balance.direction < 0 ? wrongWays + 1 : 0;
@@ -240,8 +250,8 @@ final class SteadyKernel {
         for (int i = 0; i < SIZE; i++) {
             double floor = i <= G ? FLOW_FLOOR : TORQUE_FLOOR;
             double rounding = ROUNDING * Math.abs(balance.slope[i * SIZE + i] * balance.unknown[i]);
-            worst = Math.max(worst, Math.abs(balance.residual[i]) / (balance.size[i] + (floor + rounding) / TOLERANCE));
+            worst = Math.max(worst, Math.abs(balance.residual[i]) / (balance.size[i] + (floor + rounding) / tolerance));
         }
-        return worst <= TOLERANCE;
+        return worst <= tolerance;
     }
 }

@@ -22,9 +22,9 @@ public final class SteadySolver {
     private static final double MOST_AIR = 0.3; // range of the oil law, 1
     private static final int REMEMBERED = 16; // oils kept by temperature
 
-    final SteadyKernel kernel = new SteadyKernel();
-    final Balance balance = kernel.balance;
-    private final FirstGuess guess = new FirstGuess(balance);
+    final SteadyKernel kernel;
+    final Balance balance;
+    private final FirstGuess guess;
     private final OilAt[] oils = new OilAt[REMEMBERED];
     private Oil oil;
     boolean converged;
@@ -38,6 +38,18 @@ public final class SteadySolver {
     Duty duty;
     double swashAngle; // rad
     double wheelSpeedGiven; // m/s, pushed only
+
+    /** To the last digits. */
+    public SteadySolver() {
+        this(SteadyKernel.TOLERANCE);
+    }
+
+    /** To a largest residual over the sum of magnitudes in its balance, 1e-12 … 1e-6, unit 1; a larger one saves a last step. */
+    public SteadySolver(double tolerance) {
+        kernel = new SteadyKernel(tolerance);
+        balance = kernel.balance;
+        guess = new FirstGuess(balance);
+    }
 
     /** Takes over a drive's values, in index order, SI (see {@code DriveDescription.vector()}); the array is read, not kept changed. */
     public void load(double[] vector) {
@@ -55,10 +67,20 @@ public final class SteadySolver {
      * @return true when every balance is met
      */
     public boolean solve(Duty wanted) {
+        return solve(wanted, wanted.wheels() instanceof WheelState.Held);
+    }
+
+    /** Solves a duty on the ground as if something held the wheels still; true when every balance is met. */
+    boolean hold(Duty wanted) {
+        return solve(wanted, true);
+    }
+
+    private boolean solve(Duty wanted, boolean wheelsHeld) {
         duty = wanted;
         kernel.iterations = 0;
         standing = false;
         stalled = false;
+        held = wheelsHeld;
         prepare(wanted);
         converged = settle(wanted);
         if (converged && balance.engineDrives && balance.engine.engineSpeed < balance.engine.stallSpeed) {
@@ -90,7 +112,6 @@ public final class SteadySolver {
         } else if (input instanceof InputState.Fixed fixed) {
             balance.pumpSpeed = keyed ? fixed.shaftSpeed() : 0;
         }
-        held = wanted.wheels() instanceof WheelState.Held;
     }
 
     private void standOn(Duty wanted) {
@@ -147,21 +168,6 @@ public final class SteadySolver {
         return standing || moving(direction);
     }
 
-    /**
-     * By how much the pull of a duty on the ground, solved at rest or with spinning wheels, falls short of the largest that the drive could move
-     * and the tyres could carry; negative when it is more than that. N, for a direction of +1 or −1.
-     */
-    public double spareForce(int direction) {
-        LoadLaw load = balance.load;
-        double asked = load.rollingForce + load.pullForce + direction * load.gradeForce;
-        double sum = balance.pressure[Balance.A] + balance.pressure[Balance.B] - 2 * balance.casePressure;
-        double torque = direction * balance.motorOilTorque - balance.motor.frictionPerPressure * Math.max(0, sum);
-        double axle = torque * load.ratio * load.efficiency - load.dragTorque - load.brakeTorque;
-        double carried =
-                load.spinning && !standing ? load.tractionLimit : Math.min(load.tractionLimit, axle / load.radius);
-        return carried - asked;
-    }
-
     /** Which way a motor at rest begins to turn, +1 or −1; 0 when friction, drag and brake hold it. */
     private int starts(boolean fromRest) {
         double sum = balance.pressure[Balance.A] + balance.pressure[Balance.B] - 2 * balance.casePressure;
@@ -189,27 +195,27 @@ public final class SteadySolver {
 
     /** The easy case, tried first: it moves in the likely direction, and nothing is close. */
     private boolean movesAtOnce(int direction) {
-        assumeMoving(direction);
+        assumeMoving(direction, false);
         return kernel.solvesAtOnce() && balance.motorSpeed * direction > 0;
     }
 
     private boolean moving(int direction) {
-        assumeMoving(direction);
+        assumeMoving(direction, true);
         return balanced() && balance.motorSpeed * direction > 0;
     }
 
-    private void assumeMoving(int direction) {
+    private void assumeMoving(int direction, boolean mayStarve) {
         reEngage();
         balance.direction = direction;
         balance.motorFree = true;
         balance.load.moving(direction);
-        guess.moving();
+        guess.moving(mayStarve);
     }
 
     /** Back to the first unknowns of the situation last tried. */
     void startAgain() {
         if (balance.motorFree) {
-            guess.moving();
+            guess.moving(false);
         } else {
             guess.turning();
         }

@@ -137,6 +137,7 @@ public final class CauseSampler {
                 weighed.note(batch, draw, machines[c].severity(x), log, forecast, x);
             }
         }
+        weighed.smooth();
         return weighed;
     }
 

@@ -21,7 +21,7 @@ final class Glance {
     /** Looks with the slopes of another line, of a sound machine, at so many severities of a single fault. */
     Glance(Target target, LevelledMachine machine, Line borrowed, int looks, double looseness) {
         faults = machine.graded();
-        perFault = faults == 0 ? 1 : faults == 1 ? looks : (looks + 1) / 2;
+        perFault = faults == 0 ? 1 : faults == 1 ? looks : (looks + 1) / 3;
         half = perFault > 1 ? FAR / (perFault - 1) : 0;
         int count = 1;
         for (int f = 0; f < faults; f++) {

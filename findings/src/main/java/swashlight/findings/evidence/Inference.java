@@ -21,7 +21,7 @@ public final class Inference {
     private static final double AMONG_ITS_OWN =
             0.5; // weight of an error that only moves a cause against others of its action, 1
     private static final double MORE = 1.5; // least growth of a redraw, 1
-    private static final double WITHIN_REACH = 12; // nat below the best at first look: not hopeless
+    private static final double WITHIN_REACH = 9; // nat below the best at first look: not hopeless
 
     private static final double MANY_ALONE =
             60; // effective machines of a cause drawn alone below which it is drawn anew, 1
@@ -133,9 +133,9 @@ public final class Inference {
         return guess;
     }
 
+    /** The error that a cause leaves in the answer goes with its share over the root of its machines. */
     private int firstDraws(double logShare) {
-        double relative = Math.exp(logShare);
-        return relative < 1e-5 ? options.leastDraws() : relative < 0.03 ? options.someDraws() : options.mostDraws();
+        return (int) Math.max(options.leastDraws(), Math.ceil(options.mostDraws() * Math.exp(logShare / 2)));
     }
 
     /** Redraws causes whose chance errors still move the answer, as often as that takes. */
@@ -177,7 +177,8 @@ public final class Inference {
                 * Math.max(AMONG_ITS_OWN * (1 - probability), elsewhere)
                 * weighed.relativeError()
                 / options.tolerance();
-        double thin = probability > MATTERS ? options.wantedSize() / weighed.effectiveSize() : 0;
+        double thin =
+                probability > MATTERS ? options.wantedSize() * Math.sqrt(probability) / weighed.effectiveSize() : 0;
         double more = Math.max(moves * moves, thin);
         if (more <= 1) {
             return 0;

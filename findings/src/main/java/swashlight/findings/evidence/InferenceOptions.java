@@ -35,7 +35,7 @@ public record InferenceOptions(
 
     /** What a case on the desk gets. */
     public static InferenceOptions usual(long seed) {
-        return new InferenceOptions(seed, 16, 1, 3, 12, 96, 2, 0.01, 60, SamplerOptions.usual());
+        return new InferenceOptions(seed, 16, 1, 3, 8, 96, 2, 0.01, 60, SamplerOptions.usual());
     }
 
     /** A quick look, for thousands of cases at once. */

@@ -41,6 +41,11 @@ public final class Weighed {
         unsolved += all ? 0 : 1;
     }
 
+    /** All machines are noted: the largest weights are smoothed. */
+    void smooth() {
+        ParetoTail.smooth(logWeight);
+    }
+
     /** How many machines. */
     public int size() {
         return logWeight.length;

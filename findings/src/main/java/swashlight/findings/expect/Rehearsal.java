@@ -16,6 +16,7 @@ import swashlight.findings.reading.ReadingKind;
  * for several threads.
  */
 public final class Rehearsal {
+    private static final double ENOUGH = 1e-8; // of a balance, 1: no instrument reads as finely
     private static final double LONGEST_WARM_UP = 4 * 3600; // s
     private static final int PUMP_PISTONS =
             UnitParameter.pump(UnitProperty.PISTON_COUNT).index();
@@ -25,7 +26,7 @@ public final class Rehearsal {
     private final List<Comparison> comparisons;
     private final List<ConditionError> errors = new ArrayList<>();
     private final List<Group> groups = new ArrayList<>();
-    private final SteadySolver solver = new SteadySolver();
+    private final SteadySolver solver = new SteadySolver(ENOUGH);
     private final SteadyPoint point = new SteadyPoint();
     private final PullSearch pulls = new PullSearch(solver, point);
     private final WarmCurve warming = new WarmCurve(solver, point);
