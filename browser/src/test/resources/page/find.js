@@ -1,5 +1,5 @@
 // A case written as numbers (see CaseNumbers.java) in; probabilities of causes in the order of their keys out.
-export default (diagnosis, input) => {
+export const caseOf = (diagnosis, input) => {
     let at = 0;
     const next = () => input[at++];
     const list = (count) => Array.from({ length: count }, next);
@@ -20,6 +20,11 @@ export default (diagnosis, input) => {
     }
     for (let seen = next(); seen > 0; seen--) machine = machine.seen(looks[next()]);
     for (let notSeen = next(); notSeen > 0; notSeen--) machine = machine.notSeen(looks[next()]);
+    return { machine, seed };
+};
+
+export default (diagnosis, input) => {
+    const { machine, seed } = caseOf(diagnosis, input);
     const finding = machine.find(seed);
     const probabilities = finding.probabilities();
     const causes = finding.causes().map((cause, place) => [cause, probabilities[place]]);

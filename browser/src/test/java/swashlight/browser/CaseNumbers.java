@@ -12,12 +12,13 @@ import swashlight.findings.reading.Reading;
 import swashlight.findings.reading.Setup;
 
 /** A case written as a row of numbers, for {@code find.js}: seed, drive, readings with their conditions, looks. */
-final class CaseNumbers {
+public final class CaseNumbers {
     private final List<Double> numbers = new ArrayList<>();
 
     private CaseNumbers() {}
 
-    static double[] of(MachineCase machine, int seed) {
+    /** The row. */
+    public static double[] of(MachineCase machine, int seed) {
         CaseNumbers row = new CaseNumbers();
         row.add(seed);
         row.drive(machine);
