@@ -11,7 +11,7 @@ async () => {
     const { keys } = engine.atlas.parameters;
     const before = store.bench;
     let refused = "";
-    engine.addEventListener("trouble", (event) => { refused = event.detail; });
+    engine.addEventListener("trouble", (event) => { refused = event.detail.words; });
     const settled = async () => {
         for (let tries = 0; tries < 200; tries++) {
             await new Promise((done) => setTimeout(done, 50));

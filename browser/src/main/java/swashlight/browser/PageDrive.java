@@ -63,6 +63,18 @@ public final class PageDrive {
         return new PageDrive(healthy.with(Physics.given(keys, values)), wrong);
     }
 
+    /** What would be wrong with the same drive with these numbers, SI. */
+    @JSExport
+    public PageComplaints complaintsWith(String[] keys, double[] values) {
+        return PageComplaints.about(() -> with(keys, values));
+    }
+
+    /** What would be wrong with the same drive with one fault more, severity in the fault's SI unit. */
+    @JSExport
+    public PageComplaints complaintsWithFault(String key, double severity) {
+        return PageComplaints.about(() -> withFault(key, severity));
+    }
+
     /** The same drive with one fault more, severity in the fault's SI unit. */
     @JSExport
     public PageDrive withFault(String key, double severity) {

@@ -20,6 +20,7 @@ final class DeclarationsTest {
             PageWords.class, "WordList",
             PageParameters.class, "ParameterList",
             PageFaults.class, "FaultList",
+            PageComplaints.class, "Complaints",
             PageDrive.class, "Drive",
             PageDuty.class, "Duty",
             PagePlan.class, "Plan",

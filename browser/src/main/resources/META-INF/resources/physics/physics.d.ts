@@ -76,6 +76,18 @@ export interface FaultList extends WordList {
     most(): Float64Array;
 }
 
+/** Why a drive cannot be, in parts, for a page's own words. One order. */
+export interface Complaints {
+    /** Stable names: out-of-range, radii-order, piston-leaves-bore, chamber-too-small, displacement-geometry, whole-number, viscosity-rises, torque-curve. */
+    keys(): string[];
+    /** Parameters at fault. */
+    fields(): string[];
+    given(): Float64Array;
+    /** What would be right; `Number.MAX_VALUE` where there is no upper limit. */
+    lows(): Float64Array;
+    highs(): Float64Array;
+}
+
 /** A drive and what is wrong with it. Never changes; a change gives another. */
 export interface Drive {
     name(): string;
@@ -88,6 +100,9 @@ export interface Drive {
     with(keys: string[], values: Float64Array): Drive;
     /** One fault more. */
     withFault(key: string, severity: number): Drive;
+    /** What would be wrong with it; none where it can be. */
+    complaintsWith(keys: string[], values: Float64Array): Complaints;
+    complaintsWithFault(key: string, severity: number): Complaints;
     repaired(): Drive;
     /** Keys of its faults, oldest first, and their severities. */
     faults(): string[];

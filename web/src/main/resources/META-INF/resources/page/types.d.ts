@@ -104,6 +104,22 @@ export interface Gaze {
     language: string;
 }
 
+/** Why a drive cannot be: a stable name, the parameter, what it is, what would be right (SI). */
+export interface Complaint {
+    key: string;
+    field: string;
+    given: number;
+    low: number;
+    /** `Number.MAX_VALUE`: no limit. */
+    high: number;
+}
+
+/** What the engine refused: in the physics' English, and in parts where there are such. */
+export interface Refused {
+    words: string;
+    complaints: readonly Complaint[];
+}
+
 /** One machine at one moment. */
 export interface MachineState {
     /** In the order of `keys`. */
@@ -115,7 +131,7 @@ export interface MachineState {
     parameters: Float64Array;
     /** Event keys that hold now. */
     events: readonly string[];
-    /** The run could not go on: a message that says why; else empty. */
+    /** The run could not go on: "failed" (no step was found), "unsettled" (nothing to begin from), or the physics' message; else empty. */
     trouble: string;
     /** Settled state under the present hand, for ledger and card: in the order of atlas.points; null until computed or when it did not settle. */
     point: Float64Array | null;

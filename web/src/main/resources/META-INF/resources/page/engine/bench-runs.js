@@ -7,6 +7,8 @@
  * @typedef {import("../types.js").Hand} Hand
  */
 
+import { made } from "./refusal.js";
+
 /** Accuracy of the page's runs; docs/moving.md says what it gives. */
 export const TOLERANCE = 1e-3;
 
@@ -21,9 +23,14 @@ export function driveOf(physics, drives, bench, sound) {
     const demo = drives.find((each) => each.key === bench.drive) ?? drives[0];
     let drive = demo ? physics.driveOf(demo.name, Float64Array.from(demo.values)) : physics.lightRider();
     const changes = Object.entries(bench.changes);
-    if (changes.length > 0) drive = drive.with(changes.map(([key]) => key), Float64Array.from(changes, ([, value]) => value));
-    if (!sound) {
-        for (const [key, severity] of Object.entries(bench.faults)) drive = drive.withFault(key, severity);
+    if (changes.length > 0) {
+        const built = drive;
+        const [keys, values] = [changes.map(([key]) => key), Float64Array.from(changes, ([, value]) => value)];
+        drive = made(() => built.with(keys, values), () => built.complaintsWith(keys, values));
+    }
+    for (const [key, severity] of sound ? [] : Object.entries(bench.faults)) {
+        const before = drive;
+        drive = made(() => before.withFault(key, severity), () => before.complaintsWithFault(key, severity));
     }
     return drive;
 }

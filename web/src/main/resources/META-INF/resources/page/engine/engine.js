@@ -8,7 +8,7 @@
  * @typedef {import("../core/store.js").Store} Store
  */
 
-/** Tells "frame" (detail: Frame) at most once a drawn frame, and "trouble" (detail: words) when the worker itself breaks. */
+/** Tells "frame" (detail: Frame) at most once a drawn frame, and "trouble" (detail: Refused) when the worker refuses or breaks. */
 export class Engine extends EventTarget {
     #worker;
     /** @type {Atlas} */
@@ -29,7 +29,7 @@ export class Engine extends EventTarget {
         this.#worker = worker;
         this.atlas = atlas;
         worker.onmessage = (event) => this.#answered(event.data);
-        worker.onerror = (event) => this.dispatchEvent(new CustomEvent("trouble", { detail: event.message }));
+        worker.onerror = (event) => this.dispatchEvent(new CustomEvent("trouble", { detail: { words: event.message, complaints: [] } }));
     }
 
     /**
@@ -102,7 +102,7 @@ export class Engine extends EventTarget {
             this.dispatchEvent(new CustomEvent("frame", { detail: answer.frame }));
         } else if (answer.kind === "broken") {
             this.#asked = false;
-            this.dispatchEvent(new CustomEvent("trouble", { detail: answer.words }));
+            this.dispatchEvent(new CustomEvent("trouble", { detail: { words: answer.words, complaints: answer.complaints } }));
         }
     }
 }

@@ -44,6 +44,7 @@ export class Machine {
             this.offset = 0;
             this.take(run);
         });
+        if (this.trouble && from === "settled" && !this.settles()) this.trouble = "unsettled";
     }
 
     /**
@@ -123,6 +124,14 @@ export class Machine {
     /** @param {"pump" | "motor"} unit @param {number} angle rad */
     turn(unit, angle) {
         if (this.run && !this.trouble) this.try(() => this.run.turn(unit, angle, 0.1));
+    }
+
+    settles() {
+        try {
+            return this.drive.settled(this.duty, 0).converged();
+        } catch {
+            return true; // it is refused for another reason
+        }
     }
 
     settle() {

@@ -5,6 +5,7 @@
  */
 import { change, driveOf, dutyOf } from "./bench-runs.js";
 import { Machine } from "./machine.js";
+import { Refusal } from "./refusal.js";
 
 /** The settled state is worked out when the hand has rested so long: it is for reading, not for watching. */
 const REST = 120; // ms
@@ -87,7 +88,8 @@ self.onmessage = async (event) => {
     try {
         await answers[event.data.kind](event.data);
     } catch (failure) {
-        self.postMessage({ kind: "broken", words: failure instanceof Error ? failure.message : String(failure) });
+        const complaints = failure instanceof Refusal ? failure.complaints : [];
+        self.postMessage({ kind: "broken", words: failure instanceof Error ? failure.message : String(failure), complaints });
     }
 };
 

@@ -62,7 +62,7 @@ export class View {
         /** @type {[string, ...(string | number)[]][]} */
         const notes = [];
         if (this.tooFast) notes.push(["scene.fast"]);
-        if (this.trouble) notes.push(["scene.trouble", this.trouble]);
+        if (this.trouble) notes.push(["scene.trouble"]);
         notes.push(["scene.gaps", EXAGGERATION.faceGap, EXAGGERATION.boreGap]);
         return notes;
     }

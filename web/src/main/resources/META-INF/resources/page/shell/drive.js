@@ -6,6 +6,7 @@ import { show } from "../core/units.js";
 import { t, tOr } from "../core/words.js";
 import { dialOf } from "./dial.js";
 import { dialStyle } from "./dial-style.js";
+import { meaningOf } from "./meaning.js";
 import { controls } from "./styles.js";
 import { watchGaze } from "./watching.js";
 
@@ -102,12 +103,5 @@ function span(built, low, high) {
     const wide = built === 0 ? [low, Math.min(high, Math.max(low, 1))] : [Math.min(built / 4, built * 4), Math.max(built / 4, built * 4)];
     return [Math.max(low, wide[0]), Math.min(high, wide[1])];
 }
-
-/** @param {string} key @param {string} meaning */
-const meaningOf = (key, meaning) => {
-    const where = key.split(".")[0];
-    const plain = tOr(`parameter.${key}`, tOr(`parameter.${key.replace(/^(pump|motor)\./, "unit.")}`, meaning));
-    return where === "pump" || where === "motor" ? `${t(`unit.${where}`)}: ${plain}` : plain;
-};
 
 customElements.define("swash-drive", SwashDrive);

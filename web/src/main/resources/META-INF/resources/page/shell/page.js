@@ -16,6 +16,7 @@ import "./notices.js";
 import "./opening.js";
 import "./pace.js";
 import "./readout.js";
+import { refusedWords, troubleWords } from "./refused.js";
 import { controls } from "./styles.js";
 import { pageStyle } from "./page-style.js";
 import { watchGaze } from "./watching.js";
@@ -55,13 +56,14 @@ export class SwashPage extends LitElement {
         /** The picture has the whole page: for a room full of people. */
         this.alone = false;
         /** Why the last change was not taken; empty when it was. */
-        this.refused = "";
+        /** @type {import("../types.js").Refused | null} */
+        this.refused = null;
         /** @type {readonly string[]} */
         this.missing = [];
         this.narrow = matchMedia(NARROW);
         this.narrow.addEventListener("change", () => this.requestUpdate());
         watchGaze(this, ["units", "part"], () => this.gazed());
-        store.addEventListener("bench", () => { this.refused = ""; this.requestUpdate(); });
+        store.addEventListener("bench", () => { this.refused = null; this.requestUpdate(); });
         wording.addEventListener("language", () => this.reword());
         addEventListener("keydown", (event) => keysOf(event, this));
         this.fetched = new Set([""]);
@@ -174,7 +176,8 @@ export class SwashPage extends LitElement {
     /** What could not be computed, and the way out. */
     said() {
         return html`<div class="wrong trouble" role="alert">
-            <p>${t(this.refused ? "page.refused" : "page.trouble")} <span lang="en">${this.refused || (this.trouble === "failed" ? "" : this.trouble)}</span></p>
+            <p>${t(this.refused ? "page.refused" : "page.trouble")} ${this.refused ? nothing : troubleWords(this.trouble)}</p>
+            ${this.refused ? refusedWords(this.refused, this.engine?.atlas ?? null) : nothing}
             ${store.canUndo ? html`<button @click=${() => store.undo()}>${t("page.take.back")}</button>` : nothing}
             ${this.refused ? nothing : html`<button @click=${() => this.engine?.restart("settled")}>${t("pace.again")}</button>`}
         </div>`;

@@ -9,6 +9,6 @@ export default {
     "scene.sound": "Derselbe, gesund",
     "scene.fast": "Zu schnell für das Auge: langsamer stellen. Als Schleier gezeichnet.",
     "scene.gaps": "Größer gezeichnet, als sie sind: Ölfilme ×{0}, Kolbenspiel ×{1}.",
-    "scene.trouble": "Die Rechnung blieb stehen: {0}",
+    "scene.trouble": "Die Rechnung blieb stehen.",
     "scene.arm": "Stellhebel",
 };

@@ -9,6 +9,6 @@ export default {
     "scene.sound": "The same, sound",
     "scene.fast": "Too fast to follow by eye: slow down. Drawn as a haze.",
     "scene.gaps": "Drawn larger than they are: oil films ×{0}, piston gaps ×{1}.",
-    "scene.trouble": "The computation stopped: {0}",
+    "scene.trouble": "The computation stopped.",
     "scene.arm": "Control arm",
 };
