@@ -33,6 +33,12 @@ async () => {
     }
     const written = units.show(-1e5 + 101325 - 1e5, "Pa", "si").text;
     say(/^\u2212/.test(written) && /\u202f/.test(written), `minus and thin space in "${written}"`);
+    const words = await import(base + "core/words.js");
+    const before = words.languageNow();
+    await words.setLanguage("de");
+    const comma = units.show(3.14, "N.m", "si").text;
+    await words.setLanguage(before);
+    say(comma === "3,1\u202fN·m", `a German number is ${comma}`);
     say(near(units.parse("1,5", "N", "si"), 1.5, 1e-12) && near(units.parse("\u22121.5 N", "N", "si"), -1.5, 1e-12), "comma and real minus are not read");
 
     const { Store, FIRST_BENCH } = await import(base + "core/store.js");

@@ -2,6 +2,8 @@
  * Numbers as people read them: SI inside, the user's system outside, real minus signs, thin spaces, as many digits as mean something.
  */
 
+import { languageNow } from "./words.js";
+
 const THIN = "\u202f";
 const MINUS = "\u2212";
 const CELSIUS = 273.15;
@@ -73,8 +75,14 @@ function written(value, step) {
     const size = Math.abs(value);
     const digits = size === 0 ? 0 : Math.max(0, Math.min(Math.ceil(-Math.log10(step)), 2 - Math.floor(Math.log10(size))));
     const rounded = Number(value.toFixed(digits));
-    return (rounded < 0 ? MINUS : "") + Math.abs(rounded).toFixed(digits);
+    return (rounded < 0 ? MINUS : "") + marked(Math.abs(rounded).toFixed(digits));
 }
+
+/** Languages that put a comma where others put a point. */
+const COMMA = ["de"];
+
+/** A number with the decimal mark of the page's language. @param {string} number with a point */
+export const marked = (number) => (COMMA.includes(languageNow()) ? number.replace(".", ",") : number);
 
 /**
  * @param {string} text as typed: comma or point, any minus, with or without the unit

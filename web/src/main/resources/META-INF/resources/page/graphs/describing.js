@@ -2,7 +2,7 @@
  * The machine in words and numbers, from its state: one sentence a thing, from the engine to the ground. Says nothing that the state does not hold.
  */
 import { signal } from "../core/live.js";
-import { show } from "../core/units.js";
+import { marked, show } from "../core/units.js";
 import { t, tOr } from "../core/words.js";
 
 /**
@@ -133,4 +133,4 @@ function faults(atlas, bench, units) {
     return [t("telling.faults", named.join("; "))];
 }
 
-const percent = (/** @type {number} */ share) => `${(100 * Math.abs(share)).toFixed(Math.abs(share) < 0.1 ? 1 : 0)}\u202f%`;
+const percent = (/** @type {number} */ share) => `${marked((100 * Math.abs(share)).toFixed(Math.abs(share) < 0.1 ? 1 : 0))}\u202f%`;

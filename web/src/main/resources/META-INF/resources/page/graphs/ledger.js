@@ -3,7 +3,7 @@
  */
 import { css, html, nothing } from "lit";
 import { LiveView } from "../circuit/live-view.js";
-import { show } from "../core/units.js";
+import { marked, show } from "../core/units.js";
 import { store } from "../core/store.js";
 import { styled } from "../core/styled.js";
 import { t } from "../core/words.js";
@@ -178,7 +178,7 @@ function itemName(key, mixed) {
 
 const watt = (/** @type {number} */ power) => show(power, "W", store.gaze.units).text;
 const flow = (/** @type {number} */ q) => show(Math.abs(q) < 1e-15 ? 0 : q, "m3/s", store.gaze.units).text;
-const share = (/** @type {number} */ part, /** @type {number} */ whole) => (whole > 0 ? `${((100 * part) / whole).toFixed(part / whole >= 0.0995 ? 0 : 1)}\u202f%` : "–");
+const share = (/** @type {number} */ part, /** @type {number} */ whole) => (whole > 0 ? `${marked(((100 * part) / whole).toFixed(part / whole >= 0.0995 ? 0 : 1))}\u202f%` : "–");
 
 /** @param {(Float64Array | null)[]} a @param {(Float64Array | null)[]} b */
 function same(a, b) {

@@ -2,7 +2,7 @@
  * One drawn graph: a uPlot with the page's colours, units on its axes, and curves that may run back and forth.
  */
 import uPlot from "uplot";
-import { shownAs } from "../core/units.js";
+import { marked, shownAs } from "../core/units.js";
 import { store } from "../core/store.js";
 
 /**
@@ -112,7 +112,7 @@ export class Plot {
 }
 
 /** Marks with a real minus sign. @param {any} _ @param {(number | null)[]} marks */
-const signed = (_, marks) => marks.map((mark) => (mark === null ? "" : String(Number(mark.toPrecision(6))).replace("-", "\u2212")));
+const signed = (_, marks) => marks.map((mark) => (mark === null ? "" : marked(String(Number(mark.toPrecision(6)))).replace("-", "\u2212")));
 
 /** A range with a little room; a line that does not move gets a range it can be seen to stand still in. @param {number | null} low @param {number | null} high @returns {[number, number]} */
 export function roomy(low, high) {

@@ -3,7 +3,7 @@
  */
 import { css, html, nothing, svg } from "lit";
 import { LiveView } from "../circuit/live-view.js";
-import { show, shownAs } from "../core/units.js";
+import { marked, show, shownAs } from "../core/units.js";
 import { signal } from "../core/live.js";
 import { store } from "../core/store.js";
 import { t } from "../core/words.js";
@@ -105,7 +105,7 @@ export class SwashSpectrum extends LiveView {
                 ${select("spectrum.length", this.count, LENGTHS, (count) => show(count * this.interval, "s", store.gaze.units).text, (count) => (this.count = Number(count)))}
             </div>
             ${this.sheet(state)}
-            <p class="soft">${t("spectrum.window", show(span, "s", store.gaze.units).text, (1 / span).toFixed(1), paceWords())}
+            <p class="soft">${t("spectrum.window", show(span, "s", store.gaze.units).text, marked((1 / span).toFixed(1)), paceWords())}
                 ${filled < 1 ? t("spectrum.filling", Math.floor(100 * filled), seconds((span * (1 - filled)) / Math.max(1e-6, this.frame?.pace || store.gaze.pace))) : nothing}
                 ${this.heard.length > 1 ? t("graphs.dashed") : nothing}</p>
             ${this.table(state, unitOf(atlas, this.key))}
@@ -161,7 +161,7 @@ export class SwashSpectrum extends LiveView {
         return html`<table><thead><tr><th>${t("spectrum.tone")}</th><th class="num">${t("spectrum.order")}</th><th class="num">Hz</th><th class="num">${t(this.heard.length > 1 ? "ledger.shown" : "spectrum.amplitude")}</th>
             ${this.heard.length > 1 ? html`<th class="num">${t("ledger.sound")}</th>` : nothing}</tr></thead>
             <tbody>${tones.map((tone, i) => html`<tr><th scope="row"><svg viewBox="-7 -7 14 14" aria-hidden="true">${svg`<g class=${`tip ${tone.unit}`}>${shape(tone.unit)}</g>`}</svg> ${tone.harmonic === 0 ? t(`spectrum.${tone.unit}.turn`) : t(`spectrum.${tone.unit}`, tone.harmonic)}</th>
-                <td class="num">${tone.order}</td><td class="num">${tone.frequency.toFixed(tone.frequency < 100 ? 1 : 0)}</td>
+                <td class="num">${tone.order}</td><td class="num">${marked(tone.frequency.toFixed(tone.frequency < 100 ? 1 : 0))}</td>
                 ${this.heard.map((each) => html`<td class="num">${shown(each.strengths?.[i])}</td>`)}</tr>`)}</tbody></table>`;
     }
 }
@@ -187,8 +187,8 @@ function round(step) {
     return ([1, 2, 2.5, 5, 10].find((each) => each * decade >= step * 0.999) ?? 10) * decade;
 }
 
-const plain = (/** @type {number} */ value) => String(Number(value.toPrecision(4)));
-const seconds = (/** @type {number} */ s) => (s < 10 ? s.toFixed(1) : s.toFixed(0));
+const plain = (/** @type {number} */ value) => marked(String(Number(value.toPrecision(4))));
+const seconds = (/** @type {number} */ s) => marked(s < 10 ? s.toFixed(1) : s.toFixed(0));
 
 /** The pace in words: samples are of the machine's own time, whatever the pace. */
 const paceWords = () => (store.gaze.pace >= 1 ? "1 : 1" : `1 : ${plain(1 / store.gaze.pace)}`);

@@ -2,6 +2,7 @@
 import { LitElement, css, html, nothing } from "lit";
 import { signal, parameter } from "../core/live.js";
 import { store } from "../core/store.js";
+import { marked } from "../core/units.js";
 import { t, tOr } from "../core/words.js";
 import { dialOf } from "./dial.js";
 import { dialStyle } from "./dial-style.js";
@@ -70,7 +71,7 @@ export class SwashControls extends LitElement {
                     </select></label>
                 ${hand.footing === "lifted" || hand.footing === "pushed" ? html`<p class="caution">${t(`hand.footing.${hand.footing}.caution`)}</p>` : nothing}
                 ${hand.footing === "pushed" ? this.dial("groundSpeed", -2, 2, "m/s") : nothing}
-                ${this.dial("slope", -20 * DEGREE, 20 * DEGREE, "slope", t("hand.slope.percent", (Math.tan(hand.slope) * 100).toFixed(1)))}
+                ${this.dial("slope", -20 * DEGREE, 20 * DEGREE, "slope", t("hand.slope.percent", marked((Math.tan(hand.slope) * 100).toFixed(1))))}
                 ${this.dial("pull", -2000, 4000, "N")}
             </fieldset>
             <fieldset><legend>${t("hand.oil")}</legend>

@@ -24,7 +24,7 @@ export const pageStyle = css`
     .choices button { flex: 1 1 auto; padding: 0 0.2em; min-width: 0; }
     .shown .choices { display: grid; grid-template-columns: repeat(3, auto); }
     swash-card { margin: 0 0 var(--gap); }
-    .trouble { position: absolute; top: var(--gap); left: var(--gap); right: var(--gap); background: var(--panel); padding: 0.5em; z-index: 2; overflow-wrap: anywhere; }
+    .trouble { position: absolute; top: var(--gap); left: var(--gap); right: var(--gap); background: var(--panel); padding: 0.5em; z-index: 2; max-height: calc(100% - 2 * var(--gap)); overflow: auto; overflow-wrap: anywhere; }
     .trouble p { margin: 0 0 0.4em; }
     .broken { padding: 2rem; grid-column: 1 / -1; display: block; }
     @media (max-width: 820px), (max-height: 480px) {

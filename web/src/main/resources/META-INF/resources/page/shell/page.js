@@ -177,9 +177,9 @@ export class SwashPage extends LitElement {
     said() {
         return html`<div class="wrong trouble" role="alert">
             <p>${t(this.refused ? "page.refused" : "page.trouble")} ${this.refused ? nothing : troubleWords(this.trouble)}</p>
-            ${this.refused ? refusedWords(this.refused, this.engine?.atlas ?? null) : nothing}
             ${store.canUndo ? html`<button @click=${() => store.undo()}>${t("page.take.back")}</button>` : nothing}
             ${this.refused ? nothing : html`<button @click=${() => this.engine?.restart("settled")}>${t("pace.again")}</button>`}
+            ${this.refused ? refusedWords(this.refused, this.engine?.atlas ?? null) : nothing}
         </div>`;
     }
 
