@@ -13,6 +13,7 @@ import swashlight.drive.gap.Orifice;
  * Laws and parameters are those of the steady view. SI.
  */
 final class CheckValve {
+    final double bleed; // m²
     private final double always; // bleed and leak, m²
     private final double full; // m²
     private final double crack; // Pa
@@ -24,6 +25,7 @@ final class CheckValve {
     double areaSlope; // m²/Pa
 
     private CheckValve(double[] vector, double bleed, LoopParameter leak, LoopParameter least, LoopParameter reach) {
+        this.bleed = bleed;
         always = bleed + vector[leak.index()];
         full = vector[LoopParameter.CHECK_AREA.index()];
         crack = vector[LoopParameter.CHECK_CRACK.index()];

@@ -30,7 +30,15 @@ public enum MotionChannel {
     OIL_TEMPERATURE(Dimension.TEMPERATURE, "oil temperature"),
     PUSH_FORCE(Dimension.FORCE, "force that pushes or tows the machine at the speed it is given"),
     PUMP_FLOW(Dimension.FLOW, "oil from the pump's chambers into side A, mean of a step"),
-    MOTOR_FLOW(Dimension.FLOW, "oil from side A into the motor's chambers, mean of a step");
+    MOTOR_FLOW(Dimension.FLOW, "oil from side A into the motor's chambers, mean of a step"),
+    CHECK_A_FLOW(Dimension.FLOW, "oil from the gallery into side A through its check valve"),
+    CHECK_B_FLOW(Dimension.FLOW, "oil from the gallery into side B through its check valve"),
+    BLEED_A_FLOW(Dimension.FLOW, "oil from the gallery into side A through its bleed orifice"),
+    BLEED_B_FLOW(Dimension.FLOW, "oil from the gallery into side B through its bleed orifice"),
+    BYPASS_FLOW(Dimension.FLOW, "oil from side A to side B through the bypass valve"),
+    LIFTED_BLOCK_FLOW(Dimension.FLOW, "oil from both sides to the case past the lifted motor block"),
+    RELIEF_FLOW(Dimension.FLOW, "oil from side A to side B through the relief valves"),
+    CHARGE_RELIEF_FLOW(Dimension.FLOW, "oil from the gallery to the case through the charge relief valve");
 
     private final Dimension dimension;
     private final String meaning;

@@ -268,6 +268,14 @@ public final class MotionRun {
             case PUSH_FORCE -> shafts.pushForce();
             case PUMP_FLOW -> -kernel.pump.meanTookA;
             case MOTOR_FLOW -> kernel.motor.meanTookA;
+            case CHECK_A_FLOW -> sides.paths.check[SideSystem.A];
+            case CHECK_B_FLOW -> sides.paths.check[SideSystem.B];
+            case BLEED_A_FLOW -> sides.paths.bleed[SideSystem.A];
+            case BLEED_B_FLOW -> sides.paths.bleed[SideSystem.B];
+            case BYPASS_FLOW -> sides.paths.bypass;
+            case LIFTED_BLOCK_FLOW -> sides.paths.lifted;
+            case RELIEF_FLOW -> sides.paths.relief;
+            case CHARGE_RELIEF_FLOW -> sides.paths.chargeRelief;
         };
     }
 

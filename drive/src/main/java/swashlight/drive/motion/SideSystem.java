@@ -57,6 +57,7 @@ final class SideSystem {
     private final double reliefB; // Pa
     private final double reliefGain; // m³/(s·Pa)
     final ChargePump charge;
+    final PathFlows paths = new PathFlows();
 
     double perViscosity; // 1/(Pa·s)
     double orificeFactor; // m³/s per m² and Pa^½
@@ -150,6 +151,7 @@ final class SideSystem {
         java.util.Arrays.fill(flow, 0);
         java.util.Arrays.fill(fromCaseSlope, 0);
         fromCase = 0;
+        paths.clear();
         for (int side = A; side <= G; side++) {
             oil.at(pressure[side]);
             density[side] = oil.density;
@@ -167,6 +169,7 @@ final class SideSystem {
         if (open > 0) {
             orifice(open, pressure[A] - pressure[B]);
             between(A, B, q, dq, dq);
+            paths.bypass = q * (1 - crackAB / open);
         }
         crack(A, crackA);
         crack(B, crackB);
@@ -192,6 +195,7 @@ final class SideSystem {
             double conductance = liftFactor * (height * height * height - film * film * film) * perViscosity;
             for (int side = A; side <= B; side++) {
                 double out = ThroatedGap.flow(conductance, liftEdge * lift, pressure[side] - casePressure, oilDensity);
+                paths.lifted += out;
                 withCase(side, -out, -ThroatedGap.slope(conductance, liftEdge * lift, out, oilDensity));
             }
         }
@@ -202,7 +206,9 @@ final class SideSystem {
             double over = pressure[guarded] - pressure[other] - setting;
             if (over > 0) {
                 double by = reliefGain * rampSlope(over, setting);
-                between(guarded, other, reliefGain * ramp(over, setting), by, by);
+                double through = reliefGain * ramp(over, setting);
+                between(guarded, other, through, by, by);
+                paths.relief += guarded == A ? through : -through;
             }
         }
     }
@@ -224,6 +230,7 @@ final class SideSystem {
         if (charge.there()) {
             double given = charge.flow(pumpTurns, filterConductance * (casePressure - cavityPressure));
             double relieved = charge.relieved(gauge);
+            paths.chargeRelief = relieved;
             withCase(G, given - relieved, -charge.relievedSlope(gauge));
             makeUpFlow += given - relieved;
         }
@@ -237,6 +244,8 @@ final class SideSystem {
         orifice(1, difference);
         double by = dq * valve.area + q * valve.areaSlope;
         between(G, side, q * valve.area, by, by);
+        paths.bleed[side] = q * valve.bleed;
+        paths.check[side] = q * valve.area - paths.bleed[side];
     }
 
     private void withCase(int side, double in, double bySide) {

@@ -1,6 +1,6 @@
 /**
- * What the lines and valves of the diagram do now, from a machine's state. A flow that the state does not hold is NaN: shown as a direction
- * at most, never as a number.
+ * What the lines and valves of the diagram do now, from a machine's state. A flow that one line alone does not have is NaN: shown as a
+ * direction at most, never as a number.
  */
 import { chamber, parameter, signal } from "../core/live.js";
 
@@ -9,12 +9,11 @@ import { chamber, parameter, signal } from "../core/live.js";
 /**
  * @typedef {object} LiveCircuit
  * @property {Record<"a" | "b" | "gallery", number>} pressures Pa
- * @property {Record<"aPump" | "aMotor" | "bPump" | "bMotor" | "makeUp" | "checkA" | "checkB" | "case", number>} flows m³/s; in A and B
- *     positive as oil goes round when the pump delivers into A
+ * @property {Record<"aPump" | "aMotor" | "bPump" | "bMotor" | "makeUp" | "supply" | "checkA" | "checkB" | "bleedA" | "bleedB"
+ *     | "bypass" | "reliefA" | "reliefB" | "chargeRelief" | "case", number>} flows m³/s; in A and B positive as oil goes round when the pump
+ *     delivers into A, across from A to B, at checks and bleeds from the gallery into the side
  * @property {boolean} checkAOpen
  * @property {boolean} checkBOpen
- * @property {boolean} gapA oil passes check valve A against its sense too: stuck open or leaking
- * @property {boolean} gapB
  * @property {boolean} reliefAOpen
  * @property {boolean} reliefBOpen
  * @property {boolean} starvesA
@@ -28,15 +27,15 @@ import { chamber, parameter, signal } from "../core/live.js";
  */
 export function liveCircuit(state, keys) {
     const stuck = (/** @type {string} */ side) => parameter(state, keys, `loop.check${side}Lift`) > 0;
-    const leaks = (/** @type {string} */ side) => parameter(state, keys, `loop.check${side}Leak`) > SEAT;
     const on = (/** @type {string} */ key) => state.events.includes(key);
     const a = signal(state, "pressure_a");
     const b = signal(state, "pressure_b");
     const makeUp = signal(state, "make_up_flow");
     const checkAOpen = on("check_a_open") || stuck("A");
     const checkBOpen = on("check_b_open") || stuck("B");
-    const gapA = stuck("A") || leaks("A");
-    const gapB = stuck("B") || leaks("B");
+    const relief = signal(state, "relief_flow");
+    const chargeRelief = signal(state, "charge_relief_flow");
+    const lifts = parameter(state, keys, "loop.bypassLift") > 0;
     return {
         pressures: { a, b, gallery: signal(state, "gallery_pressure") },
         flows: {
@@ -45,15 +44,19 @@ export function liveCircuit(state, keys) {
             bPump: sumOf(state, "pump", state.pumpPistons, "from_side_b"),
             bMotor: -sumOf(state, "motor", state.motorPistons, "from_side_b"),
             makeUp,
-            // The gallery feeds one valve at a time: with one open, what comes in goes through it.
-            checkA: checkAOpen && !checkBOpen && !gapA && !gapB ? makeUp : NaN,
-            checkB: checkBOpen && !checkAOpen && !gapA && !gapB ? makeUp : NaN,
+            supply: makeUp + chargeRelief, // before the charge relief valve takes its share
+            checkA: signal(state, "check_a_flow"),
+            checkB: signal(state, "check_b_flow"),
+            bleedA: signal(state, "bleed_a_flow"),
+            bleedB: signal(state, "bleed_b_flow"),
+            bypass: lifts ? NaN : signal(state, "bypass_flow"), // a lifted block lets both sides out into the case
+            reliefA: Math.max(0, relief),
+            reliefB: Math.min(0, relief),
+            chargeRelief,
             case: signal(state, "case_leak"),
         },
         checkAOpen,
         checkBOpen,
-        gapA,
-        gapB,
         reliefAOpen: on("relief_open") && a > b,
         reliefBOpen: on("relief_open") && b > a,
         starvesA: on("side_a_starves"),
@@ -86,6 +89,4 @@ export function dashWorth(strongest, pace) {
     return [1, 2, 5, 10].map((step) => step * decade).find((worth) => worth >= least * (1 - 1e-9)) ?? 10 * decade;
 }
 
-/** A sound seat leaks too; beyond this it is shown. */
-const SEAT = 5e-8; // m²
 const DASHES_A_SECOND = 4; // 1/s

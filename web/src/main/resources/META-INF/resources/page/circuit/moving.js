@@ -14,22 +14,13 @@ const EDGE = 2; // ink on both sides together, drawing units
 const STILL = 1e-10; // m³/s: less is not shown as a flow
 
 /**
- * Which way oil goes through a line whose flow is not among the signals: from the higher pressure to the lower through what is open.
- * 0 where nothing goes.
+ * Which way oil goes through a line whose own flow is not among the signals. 0 where nothing is known to go.
  * @param {string} key of the line
- * @param {LiveCircuit} live
  * @param {number} bypass how far it is open
  */
-export function wayOf(key, live, bypass) {
-    const { a, b, gallery } = live.pressures;
-    if (key.startsWith("bypass-")) return bypass > 0 ? Math.sign(a - b) : 0;
-    if (key.startsWith("relief-a-")) return live.reliefAOpen ? 1 : 0;
-    if (key.startsWith("relief-b-")) return live.reliefBOpen ? -1 : 0;
-    if (key.startsWith("bleed-a-")) return Math.sign(gallery - a);
-    if (key.startsWith("bleed-b-")) return Math.sign(gallery - b);
-    if (key.startsWith("check-a-")) return live.gapA ? Math.sign(gallery - a) : live.checkAOpen ? 1 : 0;
-    if (key.startsWith("check-b-")) return live.gapB ? Math.sign(gallery - b) : live.checkBOpen ? 1 : 0;
-    return 0;
+export function wayOf(key, bypass) {
+    if (bypass <= 0 || !key.startsWith("bypass-")) return 0;
+    return key === "bypass-a" ? 1 : -1; // the lifted block: both sides run out
 }
 
 /** Weight of a line by the band of its pressure, drawing units. */
@@ -76,7 +67,7 @@ export class Moving {
         const { line, pipe, edge, oil, arrow } = each;
         const flow = line.flow ? live.flows[/** @type {keyof LiveCircuit["flows"]} */ (line.flow)] : NaN;
         const known = Number.isFinite(flow);
-        const way = known ? (Math.abs(flow) > STILL ? Math.sign(flow) : 0) : wayOf(line.key, live, now.bypass);
+        const way = known ? (Math.abs(flow) > STILL ? Math.sign(flow) : 0) : wayOf(line.key, now.bypass);
         if (known && !now.calm) each.phase = (((each.phase + flow * dashes) % 1) + 1) % 1;
         if (oil && line.kind === "working") this.put(oil, "stroke-dashoffset", (-each.phase * DASH).toFixed(1), line.key);
         const pressure = line.pressure === "case" ? NaN : live.pressures[line.pressure];

@@ -105,33 +105,34 @@ const UNIT_AND_A_BIT = symbol.UNIT + 18;
  */
 function crossings(fitted, { at, half }, line, sign, joints) {
     const mid = half / 2;
-    const across = (/** @type {string} */ key, /** @type {string} */ part, /** @type {number} */ s, /** @type {number} */ c, /** @type {number} */ gap) => {
-        line(`${key}-a`, part, "a", "", [[s, -half], [s, c - gap]]);
-        line(`${key}-b`, part, "b", "", [[s, c + gap], [s, half]]);
+    const across = (/** @type {string} */ key, /** @type {string} */ part, /** @type {string} */ flow, /** @type {number} */ s, /** @type {number} */ c, /** @type {number} */ gap) => {
+        line(`${key}-a`, part, "a", flow, [[s, -half], [s, c - gap]]);
+        line(`${key}-b`, part, "b", flow, [[s, c + gap], [s, half]]);
         joints.push([s, -half], [s, half]);
     };
     if (fitted.bypass !== "none") {
-        across("bypass", "bypass", at.bypass, mid, 15);
+        across("bypass", "bypass", "bypass", at.bypass, mid, 15);
         sign("bypass", ["bypass"], [at.bypass, mid], symbol.twoTwo(), [34, 22]);
     }
     if (fitted.reliefA) {
-        across("relief-a", "relief-a", at.reliefA, -mid, 15);
+        across("relief-a", "relief-a", "reliefA", at.reliefA, -mid, 15);
         sign("relief-a", ["relief-a"], [at.reliefA, -mid], symbol.relief(), [30, 26]);
     }
     if (fitted.reliefB) {
-        across("relief-b", "relief-b", at.reliefB, mid, 15);
+        across("relief-b", "relief-b", "reliefB", at.reliefB, mid, 15);
         sign("relief-b", ["relief-b"], [at.reliefB, mid], symbol.relief(), [30, 26], { turned: true });
     }
     for (const side of /** @type {const} */ (["a", "b"])) {
         const to = side === "a" ? -1 : 1;
         const flow = side === "a" ? "checkA" : "checkB";
+        const bled = side === "a" ? "bleedA" : "bleedB";
         line(`check-${side}-in`, `check-${side}`, "gallery", flow, [[at.checks, 0], [at.checks, to * (mid - 13)]]);
         line(`check-${side}-out`, `check-${side}`, side, flow, [[at.checks, to * (mid + 23)], [at.checks, to * half]]);
         sign(`check-${side}`, [`check-${side}`], [at.checks, to * mid], symbol.check(), [18, 26], { turned: to > 0 });
         joints.push([at.checks, to * half]);
         if (side === "a" ? fitted.bleedA : fitted.bleedB) {
-            line(`bleed-${side}-in`, `check-${side}`, "gallery", "", [[at.bleeds, 0], [at.bleeds, to * mid]]);
-            line(`bleed-${side}-out`, `check-${side}`, side, "", [[at.bleeds, to * mid], [at.bleeds, to * half]]);
+            line(`bleed-${side}-in`, `check-${side}`, "gallery", bled, [[at.bleeds, 0], [at.bleeds, to * mid]]);
+            line(`bleed-${side}-out`, `check-${side}`, side, bled, [[at.bleeds, to * mid], [at.bleeds, to * half]]);
             sign(`bleed-${side}`, [`check-${side}`], [at.bleeds, to * mid], symbol.orifice(), [18, 18]);
             joints.push([at.bleeds, to * half], [at.bleeds, 0]);
         }
@@ -160,17 +161,17 @@ function supply(fitted, { at, tall, charge }, line, sign, joints) {
     }
     const s = charge;
     const c = 62;
-    line("suction", "filter", "case", "", [[s, c + 44], [s, c + 18]], "suction");
-    line("charge-in", "filter", "case", "", [[s, c - 18], [s, 20]], "suction");
+    line("suction", "filter", "case", "supply", [[s, c + 44], [s, c + 18]], "suction");
+    line("charge-in", "filter", "case", "supply", [[s, c - 18], [s, 20]], "suction");
     sign("filter", ["filter"], [s, c], symbol.filter(), [20, 20], { across: true });
     sign("tank", ["oil"], tall ? [s + 24, c + 44] : [s, c + 44], symbol.tank(), [18, 14], { upright: true });
-    if (tall) line("suction-down", "filter", "case", "", [[s + 20, c + 44], [s, c + 44]], "suction");
+    if (tall) line("suction-down", "filter", "case", "supply", [[s + 20, c + 44], [s, c + 44]], "suction");
     sign("charge-pump", ["charge-pump"], [s, 0], symbol.chargePump(), [22, 22]);
     const over = tall ? -48 : -52;
     const foot = tall ? 46 : 52;
-    line("charge-out", "gallery", "gallery", "makeUp", [[s, -20], [s, over], [foot, over], [foot, 0], [at.checks, 0]], "working", 1);
-    line("gallery", "gallery", "gallery", "", [[at.checks, 0], [at.filter - 15, 0]]);
-    line("charge-relief-out", "charge-relief", "case", "", [[at.filter + 15, 0], [at.tank, 0], ...(tall ? [] : [/** @type {Spot} */ ([at.tank, 22])])], "suction");
+    line("charge-out", "gallery", "gallery", "supply", [[s, -20], [s, over], [foot, over], [foot, 0], [at.checks, 0]], "working", 1);
+    line("gallery", "gallery", "gallery", "chargeRelief", [[at.checks, 0], [at.filter - 15, 0]]);
+    line("charge-relief-out", "charge-relief", "case", "chargeRelief", [[at.filter + 15, 0], [at.tank, 0], ...(tall ? [] : [/** @type {Spot} */ ([at.tank, 22])])], "suction");
     sign("charge-relief", ["charge-relief"], [at.filter, 0], symbol.relief(), [26, 26], { along: true });
     sign("charge-tank", ["oil"], tankAt(at.tank, 0), symbol.tank(), [18, 14], { upright: true });
 }

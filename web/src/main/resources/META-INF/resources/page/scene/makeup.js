@@ -171,9 +171,7 @@ function addGallery(model, frame) {
     const area = Math.PI * bore * bore;
     model.moves((now) => {
         const { rgb, band } = now.oil(now.signal("gallery_pressure"));
-        const flow = now.signal("make_up_flow");
-        const [a, b] = [checkLift(now, "a"), checkLift(now, "b")];
-        const share = a + b > 0 ? a / (a + b) : 0.5; // the open valve takes it
+        const [a, b] = ["a", "b"].map((side) => now.signal(`check_${side}_flow`) + now.signal(`bleed_${side}_flow`));
         for (const fill of fills) {
             fill.uniforms.tone.value.setRGB(rgb[0], rgb[1], rgb[2], "");
             fill.uniforms.bandAll.value = band;
@@ -183,9 +181,9 @@ function addGallery(model, frame) {
             fills[2].uniforms.tone.value.setRGB(suction.rgb[0], suction.rgb[1], suction.rgb[2], "");
             fills[2].uniforms.bandAll.value = suction.band;
         }
-        moveMarks(fills[0], now, flow * share, area);
-        moveMarks(fills[1], now, flow * (1 - share), area);
-        moveMarks(fills[2], now, flow, area);
+        moveMarks(fills[0], now, a, area);
+        moveMarks(fills[1], now, b, area);
+        moveMarks(fills[2], now, now.signal("make_up_flow") + now.signal("charge_relief_flow"), area);
     });
     model.readings.gallery = () => {
         const tone = fills[0].uniforms.tone.value;

@@ -31,6 +31,14 @@ const quantities = {
     oil_temperature: "Öltemperatur",
     pump_flow: "Öl aus den Kammern der Pumpe in die Seite A, Mittel eines Schritts",
     motor_flow: "Öl aus der Seite A in die Kammern des Hydromotors, Mittel eines Schritts",
+    check_a_flow: "Öl aus dem Nachsaugkanal durch das Nachsaugventil in die Seite A",
+    check_b_flow: "Öl aus dem Nachsaugkanal durch das Nachsaugventil in die Seite B",
+    bleed_a_flow: "Öl aus dem Nachsaugkanal durch die Drosselbohrung in die Seite A",
+    bleed_b_flow: "Öl aus dem Nachsaugkanal durch die Drosselbohrung in die Seite B",
+    bypass_flow: "Öl durch das Bypassventil von Seite A nach Seite B",
+    lifted_block_flow: "Öl aus beiden Seiten am abgehobenen Motorblock vorbei ins Gehäuse",
+    relief_flow: "Öl durch die Druckbegrenzungsventile von Seite A nach Seite B",
+    charge_relief_flow: "Öl durch das Speisedruckventil aus dem Nachsaugkanal ins Gehäuse",
 };
 
 /** @param {string} kind @param {Record<string, string>} words */
