@@ -9,6 +9,7 @@ import { addMakeUp } from "./makeup.js";
 import { Looks } from "./materials.js";
 import { Model } from "./model.js";
 import { addFixedPlate, addSwashPlate } from "./plates.js";
+import { addReturnSpring, addThinOil, addTightness } from "./signs.js";
 import { sizesOf } from "./sizes.js";
 import { addUnit } from "./unit.js";
 import { addWheels } from "./wheels.js";
@@ -31,16 +32,20 @@ export function buildDrive(parameter, palette) {
     const motorFrame = model.frame(model.root, sizes.motorX, 0, 0);
     motorFrame.rotation.x = Math.PI / 2; // its shaft lies along z
     const pumpTurning = addUnit(model, sizes.pump, pumpFrame);
-    addUnit(model, sizes.motor, motorFrame);
-    addSwashPlate(model, sizes.pump, pumpFrame);
+    const motorTurning = addUnit(model, sizes.motor, motorFrame);
+    const tilting = addSwashPlate(model, sizes.pump, pumpFrame);
+    addReturnSpring(model, pumpFrame, tilting);
     addFixedPlate(model, sizes.motor, motorFrame);
     addCentre(model, pumpFrame, motorFrame);
     addMakeUp(model);
     const axle = addGears(model);
+    addTightness(model, axle);
     addInput(model, pumpTurning);
     addWheels(model, axle);
     addCase(model);
     addLeaks(model, pumpFrame, motorFrame);
+    addThinOil(model, sizes.pump, pumpTurning);
+    addThinOil(model, sizes.motor, motorTurning);
     addBubbles(model, pumpFrame, motorFrame);
     return { model, used };
 }

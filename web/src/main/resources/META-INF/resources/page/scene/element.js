@@ -7,6 +7,7 @@ import { parts } from "../core/parts.js";
 import { store } from "../core/store.js";
 import { styled } from "../core/styled.js";
 import { t, tOr, wording } from "../core/words.js";
+import { signsOf } from "./sign-words.js";
 
 /** @typedef {import("../types.js").Frame} Frame */
 
@@ -64,6 +65,9 @@ export class SwashScene extends LitElement {
             font-size: var(--size-1, 0.8rem);
             color: var(--ink-soft);
             pointer-events: none;
+        }
+        .notes p {
+            background: color-mix(in srgb, var(--paper) 82%, transparent);
         }
         .notes .fast {
             color: var(--ink);
@@ -227,7 +231,8 @@ export class SwashScene extends LitElement {
         const rebuilt = view.update(frame, store.bench.hand);
         if (rebuilt) this.handling?.rebuilt();
         if (view.machines.length !== count) this.handling?.refit();
-        const notes = view.notes().map((key) => t(...key));
+        const signs = signsOf(frame.machines[0], this.atlas?.parameters.keys ?? [], store.bench.faults, store.gaze.units);
+        const notes = [...view.notes(), ...signs].map((key) => t(...key));
         if (notes.join() !== this.notes.join()) this.notes = notes;
     }
 
