@@ -11,8 +11,8 @@ export default {
     "scene.gaps": "Größer gezeichnet, als sie sind: Ölfilme ×{0}, Kolbenspiel ×{1}.",
     "scene.trouble": "Die Rechnung blieb stehen.",
     "scene.arm": "Stellhebel",
-    "scene.sign.return": "Rückstellfeder: noch {0} % der Geschwindigkeit; Draht nach deren vierter Wurzel gezeichnet.",
+    "scene.sign.return": "Rückstellfeder: noch {0} % der Geschwindigkeit; Draht nach deren 4. Wurzel.",
     "scene.sign.returnBroken": "Rückstellfeder gebrochen: Nichts bringt die Schrägscheibe zurück.",
-    "scene.sign.tight": "Schwergängiges Differential: {0} Reibmoment, jetzt {1} Wärme; danach röten sich die Lager.",
-    "scene.sign.thin": "Öl mit {0} % der Zähigkeit: Enge Spalte lecken bei gleichem Druck ×{1}. Mit Ring: Bohrungen, die jetzt lecken.",
+    "scene.sign.tight": "Differential schwergängig: {0}, jetzt {1} Wärme; danach röten sich die Lager.",
+    "scene.sign.thin": "Öl: {0} % der Zähigkeit, enge Spalte lecken ×{1} (bei gleichem Druck). Ring: leckt jetzt.",
 };

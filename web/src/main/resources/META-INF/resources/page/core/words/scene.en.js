@@ -11,8 +11,8 @@ export default {
     "scene.gaps": "Drawn larger than they are: oil films ×{0}, piston gaps ×{1}.",
     "scene.trouble": "The computation stopped.",
     "scene.arm": "Control arm",
-    "scene.sign.return": "Return spring: {0} % of its speed left; wire drawn by the fourth root of it.",
+    "scene.sign.return": "Return spring: {0} % of its speed left; wire by the 4th root of it.",
     "scene.sign.returnBroken": "Return spring broken: nothing brings the plate back.",
     "scene.sign.tight": "Tight differential: {0} of drag, {1} of heat now; its bearings redden with that.",
-    "scene.sign.thin": "Oil at {0} % of its viscosity: narrow gaps leak ×{1} at equal pressure. Ringed: bores that leak now.",
+    "scene.sign.thin": "Oil: {0} % of its viscosity, narrow gaps leak ×{1} (at equal pressure). Ring: leaks now.",
 };
