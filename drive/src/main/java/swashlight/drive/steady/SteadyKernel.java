@@ -37,7 +37,6 @@ final class SteadyKernel {
     private int patience = NEWTON_STEPS;
     private final double tolerance;
     int iterations;
-    double worst;
 
     SteadyKernel(double tolerance) {
         this.tolerance = tolerance;
@@ -86,7 +85,7 @@ final class SteadyKernel {
             double next = shortened(merit);
             if (!(next < merit)) {
                 stepBack();
-                return solved() || worst < 1e3 * tolerance;
+                return solved() || worst() < 1e3 * tolerance;
             }
             merit = next;
             wrongWays = balance.motorSpeed * balance.direction < 0 ? wrongWays + 1 : 0;
@@ -246,12 +245,26 @@ final class SteadyKernel {
     }
 
     boolean solved() {
-        worst = 0;
         for (int i = 0; i < SIZE; i++) {
-            double floor = i <= G ? FLOW_FLOOR : TORQUE_FLOOR;
-            double rounding = ROUNDING * Math.abs(balance.slope[i * SIZE + i] * balance.unknown[i]);
-            worst = Math.max(worst, Math.abs(balance.residual[i]) / (balance.size[i] + (floor + rounding) / tolerance));
+            if (!(Math.abs(balance.residual[i]) <= tolerance * balance.size[i] + allowed(i))) {
+                return false;
+            }
         }
-        return worst <= tolerance;
+        return true;
+    }
+
+    /** Largest residual over what its balance is made of, 1; from the present unknowns. */
+    double worst() {
+        double worst = 0;
+        for (int i = 0; i < SIZE; i++) {
+            worst = Math.max(worst, Math.abs(balance.residual[i]) / (balance.size[i] + allowed(i) / tolerance));
+        }
+        return worst;
+    }
+
+    /** Residual that means nothing: beyond any reading, or what the last digits of an unknown leave of its own balance; m³/s or N·m. */
+    private double allowed(int row) {
+        double floor = row <= G ? FLOW_FLOOR : TORQUE_FLOOR;
+        return floor + ROUNDING * Math.abs(balance.slope[row * SIZE + row] * balance.unknown[row]);
     }
 }

@@ -279,7 +279,7 @@ public final class SteadyPoint {
 
     /** Worst balance over its magnitudes, 1. */
     public double residual() {
-        return solver.kernel.worst;
+        return solver.kernel.worst();
     }
 
     /** What is worth a word. */

@@ -132,7 +132,7 @@ public final class CauseSampler {
             for (int draw = 0; draw < perBatch; draw++) {
                 double share = (start + draw) / perBatch;
                 int c = share < defence ? byPrior(share / defence) : byEvidence((share - defence) / (1 - defence));
-                double log = drawer(c).draw(batch, draw, x, forecast);
+                double log = drawer(c).draw(batch, draw, x, forecast, perBatch > 1);
                 log -= lines.length > 1 ? LineDraw.logMixture(logEvidence[c] - logAll, defence) : 0;
                 weighed.note(batch, draw, machines[c].severity(x), log, forecast, x);
             }

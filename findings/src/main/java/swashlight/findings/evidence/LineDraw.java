@@ -9,7 +9,7 @@ import swashlight.findings.expect.Forecast;
  */
 final class LineDraw {
     private static final double FAR = 1.5; // errors of a reading: a line that missed by more is moved once more
-    private static final int MOVES = 3;
+    private static final int MOVES = 3; // at most, where a cause may matter
     private static final double WIDE = 25; // variance of a reading over its own in the wide view, 1
     private static final double WIDE_SHARE = 0.2; // of the draws that follow the line, 1
 
@@ -73,8 +73,8 @@ final class LineDraw {
         return 3 * readings + unknowns;
     }
 
-    /** Fills x and the forecast there; returns ln of likelihood over density against the prior, 1. */
-    double draw(int batch, int draw, double[] x, Forecast forecast) {
+    /** Fills x and the forecast there, after one move or several towards the machine; returns ln of likelihood over density against the prior, 1. */
+    double draw(int batch, int draw, double[] x, Forecast forecast, boolean carefully) {
         int n = view.n;
         for (int j = 0; j < x.length; j++) {
             x[j] = draws.normal(batch, draw, 3 * n + j);
@@ -101,7 +101,7 @@ final class LineDraw {
                         Math.log(1 - WIDE_SHARE) + tight.logEvidence() - view.logEvidence(),
                         Math.log(WIDE_SHARE) + tightWide.logEvidence() - wide.logEvidence()),
                 defence);
-        meet(x, forecast);
+        meet(x, forecast, carefully ? MOVES : 1);
         for (int b = 0; b < along.length; b++) {
             along[b] = draws.normal(batch, draw, 2 * n + b);
         }
@@ -126,9 +126,9 @@ final class LineDraw {
     }
 
     /** Moves the tight line to the machine, where the rest is as drawn and the tight directions are as the readings want them. */
-    private void meet(double[] x, Forecast forecast) {
+    private void meet(double[] x, Forecast forecast, int moves) {
         boolean far = tight.k > 0;
-        for (int move = 0; move < MOVES && far; move++) {
+        for (int move = 0; move < moves && far; move++) {
             Arrays.fill(along, 0);
             tight.condition(tight.likeliest(), along, still);
             place(x);
