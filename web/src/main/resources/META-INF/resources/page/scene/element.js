@@ -11,6 +11,8 @@ import { signsOf } from "./sign-words.js";
 
 /** @typedef {import("../types.js").Frame} Frame */
 
+const ROOMY = 560; // px: a picture so wide has room for notes
+
 export class SwashScene extends LitElement {
     static properties = {
         atlas: { attribute: false },
@@ -68,6 +70,14 @@ export class SwashScene extends LitElement {
         }
         .notes p {
             background: color-mix(in srgb, var(--paper) 82%, transparent);
+        }
+        .notes summary {
+            width: fit-content;
+            min-height: 24px;
+            padding: 0 0.3em;
+            background: color-mix(in srgb, var(--paper) 82%, transparent);
+            cursor: pointer;
+            pointer-events: auto;
         }
         .notes .fast {
             color: var(--ink);
@@ -290,6 +300,16 @@ export class SwashScene extends LitElement {
         if (this.handling.key(event)) event.preventDefault();
     }
 
+    /** What must be known to read the picture; on a small one only when asked, so that it does not cover what it is about. */
+    drawnHow() {
+        const fast = this.view?.tooFast ? this.notes.slice(0, 1) : [];
+        const rest = this.notes.slice(fast.length);
+        return html`<div class="notes">
+            ${fast.map((note) => html`<p class="fast">${note}</p>`)}
+            ${rest.length === 0 ? nothing : html`<details ?open=${this.clientWidth >= ROOMY}><summary>${t("scene.notes")}</summary>${rest.map((note) => html`<p>${note}</p>`)}</details>`}
+        </div>`;
+    }
+
     render() {
         const words = { wait: "scene.wait", none: "scene.none", lost: "scene.lost", drawn: "" }[this.state];
         return html`
@@ -297,7 +317,7 @@ export class SwashScene extends LitElement {
             <span id="keys" hidden>${t("scene.keys")}</span>
             ${this.doubled ? html`<div class="sides ${this.doubled}"><span>${t("scene.this")}</span><span>${t("scene.sound")}</span></div>` : nothing}
             ${words ? html`<p class="words">${t(words)}</p>` : nothing}
-            <div class="notes">${this.notes.map((note, i) => html`<p class=${i === 0 && this.view?.tooFast ? "fast" : ""}>${note}</p>`)}</div>
+            ${this.drawnHow()}
             ${this.label ? html`<span class="tag" ${styled({ left: `${this.label.x * 100}%`, top: `${this.label.y * 100}%` })}>${this.label.text}</span>` : nothing}
         `;
     }
