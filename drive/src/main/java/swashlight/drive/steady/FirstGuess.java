@@ -39,7 +39,7 @@ final class FirstGuess {
         difference = (torque + friction / perPressure) / perPressure;
         boolean starves = mayStarve && replaced() < Math.abs(difference);
         if (starves) {
-            difference = Math.copySign(replaced(), difference);
+            difference = difference < 0 ? -replaced() : replaced();
             speed = dragged(perPressure * difference - balance.load.motorTorque);
         }
         input();
