@@ -7,6 +7,7 @@ export default (physics) => {
         WordList: physics.channels(),
         ParameterList: physics.parameters(),
         FaultList: physics.faults(),
+        Complaints: rider.complaintsWith(["pump.boreClearance"], Float64Array.of(1)),
         Drive: rider,
         Duty: duty,
         Plan: physics.namedDuty("launch"),
