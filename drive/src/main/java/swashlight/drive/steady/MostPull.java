@@ -20,7 +20,6 @@ package swashlight.drive.steady;
 public final class MostPull {
     private static final double STIFF =
             8; // slip stiffness from which the limit is reached within 0.04 % before full slip, 1
-    private static final double TOO_MUCH = 1e5; // N: the most that a duty can ask
 
     private final SteadySolver solver;
     private double pull; // N
@@ -43,7 +42,7 @@ public final class MostPull {
         }
         if (solver.stalled) {
             pull = Math.max(0, load.tractionLimit - asked);
-            return spins(duty.with(new WheelState.Ground(slope, TOO_MUCH)), direction);
+            return spins(duty.with(new WheelState.Ground(slope, WheelState.Ground.MOST_PULL)), direction);
         }
         double sum = balance.pressure[Balance.A] + balance.pressure[Balance.B] - 2 * balance.casePressure;
         double torque = direction * balance.motorOilTorque - balance.motor.frictionPerPressure * Math.max(0, sum);

@@ -34,7 +34,6 @@ final class SteadyKernel {
     private final double[] step = new double[SIZE];
     private final double[] matrix = new double[SIZE * SIZE];
     private final double[] scale = new double[SIZE];
-    private int patience = NEWTON_STEPS;
     private final double tolerance;
     int iterations;
 
@@ -59,17 +58,15 @@ final class SteadyKernel {
 
     /** Newton alone, given up as soon as the motor keeps turning against the direction assumed. */
     boolean solvesAtOnce() {
-        patience = WRONG_WAYS;
-        boolean solved = newton(AT_ONCE);
-        patience = NEWTON_STEPS;
-        return solved;
+        return newton(AT_ONCE, WRONG_WAYS);
     }
 
     private boolean newton() {
-        return newton(NEWTON_STEPS);
+        return newton(NEWTON_STEPS, NEWTON_STEPS);
     }
 
-    private boolean newton(int most) {
+    /** At most so many steps, and at most so many in a row with the motor turning against the direction assumed. */
+    private boolean newton(int most, int patience) {
         balance.evaluate();
         scales();
         double merit = merit();

@@ -4,15 +4,19 @@ package swashlight.drive.steady;
 public sealed interface WheelState {
     /**
      * On the ground. Slope in rad, positive when the machine's forward end points uphill, −0.7 … 0.7; pull is the drawbar force
-     * that resists motion either way, N, 0 … 1e5.
+     * that resists motion either way, N, 0 … {@link #MOST_PULL}.
      */
     record Ground(double slope, double pull) implements WheelState {
+        /** Largest pull that can be asked, N: far beyond any machine of this size. */
+        public static final double MOST_PULL = 1e5;
+
         public Ground {
             if (!(Math.abs(slope) <= 0.7)) {
                 throw new IllegalArgumentException("slope is " + slope + " rad; it must lie between -0.7 and 0.7 rad");
             }
-            if (!(pull >= 0 && pull <= 1e5)) {
-                throw new IllegalArgumentException("pull is " + pull + " N; it must lie between 0 and 1e5 N");
+            if (!(pull >= 0 && pull <= MOST_PULL)) {
+                throw new IllegalArgumentException(
+                        "pull is " + pull + " N; it must lie between 0 and " + MOST_PULL + " N");
             }
         }
     }

@@ -132,7 +132,8 @@ public final class CauseSampler {
             for (int draw = 0; draw < perBatch; draw++) {
                 double share = (start + draw) / perBatch;
                 int c = share < defence ? byPrior(share / defence) : byEvidence((share - defence) / (1 - defence));
-                double log = drawer(c).draw(batch, draw, x, forecast, perBatch > 1);
+                boolean carefully = perBatch > 1; // one a batch goes to causes that hardly matter
+                double log = drawer(c).draw(batch, draw, x, forecast, carefully);
                 log -= lines.length > 1 ? LineDraw.logMixture(logEvidence[c] - logAll, defence) : 0;
                 weighed.note(batch, draw, machines[c].severity(x), log, forecast, x);
             }

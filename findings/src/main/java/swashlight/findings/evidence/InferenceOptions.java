@@ -5,9 +5,9 @@ package swashlight.findings.evidence;
  *
  * @param seed of all chance
  * @param batches independent repeats from whose scatter errors are told, 1
- * @param leastDraws machines a batch for a cause out of the question, 1
- * @param someDraws machines a batch for a cause barely possible, 1
- * @param mostDraws machines a batch for a cause that matters, 1
+ * @param leastDraws machines a batch of a cause that is next to impossible, 1
+ * @param someDraws machines a batch, at least, of a cause drawn once more, 1
+ * @param mostDraws machines a batch of the likeliest cause at first; others by the root of their share of it, 1
  * @param limit machines a batch at most, 1
  * @param rounds how often causes may be redrawn, 1
  * @param tolerance standard error of a probability worth more draws, 1

@@ -13,7 +13,6 @@ import swashlight.drive.steady.WheelState;
  * halving, for a machine that moves against a pull also moves against a smaller one.
  */
 final class PullSearch {
-    private static final double MOST = 1e5; // N, what a duty can state
     private static final double CLOSE = 1e-3; // of the pull, 1: how well halving tells it
     private static final double SLOWEST = 1e-3; // m/s: slower is standing to the eye
     private static final double PER_WEIGHT = 1.3; // no tyre pulls more than this share of the weight, 1
@@ -43,7 +42,12 @@ final class PullSearch {
         boolean solved = solver.solve(duty.with(new WheelState.Ground(ground.slope(), 0)));
         point.fill(solver);
         if (solved && moves(duty)) {
-            halve(duty, ground, Math.min(MOST, PER_WEIGHT * vector[OutputParameter.MACHINE_MASS.index()] * GRAVITY));
+            halve(
+                    duty,
+                    ground,
+                    Math.min(
+                            WheelState.Ground.MOST_PULL,
+                            PER_WEIGHT * vector[OutputParameter.MACHINE_MASS.index()] * GRAVITY));
         }
         return solved;
     }

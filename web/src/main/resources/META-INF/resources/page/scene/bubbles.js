@@ -2,13 +2,15 @@
  * Bubbles where oil is missing: in chambers and passages whose pressure has fallen so far that air and vapour come out, and in the gallery where
  * air is drawn in or carried along.
  */
-import { Color, Matrix4 } from "three";
+import { Matrix4 } from "three";
 import { polar } from "./outlines.js";
 import { sphere } from "./plates.js";
 import { blockAway } from "./unit.js";
 
 /** @typedef {import("./model.js").Model} Model */
 
+/** @type {import("./model.js").PartLook} */
+const AIR = { colour: [0.98, 0.98, 1], aside: true };
 const BUBBLING = 70e3; // Pa absolute: below it the free air has grown to more than 1.3 times its volume at rest (isentropic)
 
 /** @param {Model} model @param {import("three").Object3D} pumpFrame @param {import("three").Object3D} motorFrame */
@@ -32,9 +34,7 @@ function addPassageBubbles(model) {
         ["b", -1],
     ])) {
         const item = model.item(`passage-${key}`, { parent: model.frame(model.root, s.motorX, 0, 0), inside: true });
-        const bubbles = model.many(item, each, (b) => sphere(b, s.passage.radius * 0.16, 6));
-        item.fills[0].uniforms.tone.value = new Color(0.98, 0.98, 1);
-        for (const body of item.bodies) body.userData.drop = true;
+        const bubbles = model.many(item, each, (b) => sphere(b, s.passage.radius * 0.16, 6), AIR);
         const m = new Matrix4();
         model.moves((now) => {
             const pressure = now.signal(`pressure_${key}`);
@@ -67,9 +67,7 @@ function addGalleryAir(model) {
     const reach = s.pump.pitch * 1.6;
     const size = Math.cbrt((3 * share * Math.PI * bore * bore * 2 * reach) / (4 * Math.PI * count));
     const item = model.item("gallery", { parent: model.frame(model.root, s.motorX, s.galleryY - bore, s.pumpZ), away: [0, -3 * s.unit, 0] });
-    const bubbles = model.many(item, count, (b) => sphere(b, size, 6), {});
-    item.fills[0].uniforms.tone.value = new Color(0.98, 0.98, 1);
-    for (const body of item.bodies) body.userData.drop = true;
+    const bubbles = model.many(item, count, (b) => sphere(b, size, 6), AIR);
     let gone = 0;
     const m = new Matrix4();
     model.moves((now) => {
@@ -93,9 +91,7 @@ function addChamberBubbles(model, frame, unit) {
     const key = /** @type {"pump" | "motor"} */ (unit.place);
     const each = 6;
     const item = model.item(`${key}-piston`, { parent: frame, away: blockAway(unit), inside: true });
-    const bubbles = model.many(item, unit.count * each, (b) => sphere(b, unit.diameter * 0.09, 6), { tone: 0 });
-    item.fills[0].uniforms.tone.value = new Color(0.98, 0.98, 1);
-    for (const body of item.bodies) body.userData.drop = true;
+    const bubbles = model.many(item, unit.count * each, (b) => sphere(b, unit.diameter * 0.09, 6), AIR);
     const m = new Matrix4();
     model.moves((now) => {
         let shown = 0;

@@ -37,7 +37,7 @@ export function addMakeUp(model) {
  * @param {Now} now
  * @param {"a" | "b"} key
  */
-export function checkLift(now, key) {
+function checkLift(now, key) {
     const upper = key.toUpperCase();
     const difference = now.signal("gallery_pressure") - now.signal(`pressure_${key}`);
     const x = (difference - now.parameter("loop.checkCrack")) / now.parameter("loop.checkSpan");

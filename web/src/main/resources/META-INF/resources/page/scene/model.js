@@ -2,7 +2,7 @@
  * One machine as three.js objects: every body is tagged with its part (core/parts.js) and knows where it goes when the drive is taken apart.
  * The files beside this one add the bodies; view.js moves them.
  */
-import { DynamicDrawUsage, Group, InstancedBufferAttribute, InstancedMesh, LineSegments, Matrix4, Mesh, Vector3 } from "three";
+import { Color, DynamicDrawUsage, Group, InstancedBufferAttribute, InstancedMesh, LineSegments, Matrix4, Mesh, Vector3 } from "three";
 import { Build } from "./build.js";
 
 /** @typedef {import("three").Object3D} Object3D */
@@ -23,6 +23,8 @@ import { Build } from "./build.js";
  * @property {boolean} [phantom] an adjacent part: drawn in lines, hardly filled
  * @property {Whole} [whole] not cut along its axis: shafts, pins, balls (ISO 128 practice)
  * @property {Object3D} [parent]
+ * @property {readonly [number, number, number]} [colour] instead of the tone, sRGB 0 … 1; of many bodies
+ * @property {boolean} [aside] never what is pointed at; of many bodies
  */
 
 /**
@@ -141,6 +143,8 @@ export class Model {
         const mesh = this.#instanced(item, build.geometry(), fill, count);
         this.#tag(mesh, item, look.whole);
         item.fills.push(fill);
+        if (look.colour) fill.uniforms.tone.value = new Color(...look.colour);
+        mesh.userData.drop = look.aside ?? false;
         /** @type {InstancedMesh | null} */
         let lines = null;
         if (build.lines.length) {

@@ -166,9 +166,7 @@ export function addThinOil(model, unit, turning) {
     const key = /** @type {"pump" | "motor"} */ (unit.place);
     const wide = unit.diameter * 0.1 * Math.min(3, 1 / factor - 1);
     const item = model.item(`${key}-piston`, { parent: turning, away: blockAway(unit) });
-    const rings = model.many(item, unit.count, (b) => b.ring(unit.diameter * 0.5, unit.diameter * 0.5 + Math.max(wide, 0.02 * unit.diameter), 0, 0.05 * unit.diameter, 20), {});
-    item.fills[0].uniforms.tone.value = new Color(0.9, 0.56, 0.1);
-    for (const body of item.bodies) body.userData.drop = true;
+    const rings = model.many(item, unit.count, (b) => b.ring(unit.diameter * 0.5, unit.diameter * 0.5 + Math.max(wide, 0.02 * unit.diameter), 0, 0.05 * unit.diameter, 20), { colour: [0.9, 0.56, 0.1], aside: true });
     const m = new Matrix4();
     model.moves((now) => {
         let shown = 0;

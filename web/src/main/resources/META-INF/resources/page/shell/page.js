@@ -55,8 +55,7 @@ export class SwashPage extends LitElement {
         this.trouble = "";
         /** The picture has the whole page: for a room full of people. */
         this.alone = false;
-        /** Why the last change was not taken; empty when it was. */
-        /** @type {import("../types.js").Refused | null} */
+        /** Why the last change was not taken; null when it was. @type {import("../types.js").Refused | null} */
         this.refused = null;
         /** @type {readonly string[]} */
         this.missing = [];
